@@ -48,21 +48,32 @@ export interface RunSeries {
   readonly chargePercent: Float64Array;
   /** One column per distinct block: blocks that cannot differ share one. */
   readonly blocks: readonly BlockSeries[];
-  readonly stringCurrentA: readonly Float64Array[];
+  /** One entry per distinct string: strings that cannot differ share one. */
+  readonly strings: readonly StringSeries[];
 }
 
-export interface BlockSeries {
-  readonly string: number;
+/** Which blocks (and which of their cell groups) a column or an outcome stands for. All counted from 1. */
+export interface UnitPlace {
+  readonly strings: readonly number[];
   readonly positions: readonly number[];
+  /** Cell group inside the block; null when the block is simulated as one. */
+  readonly group: number | null;
   readonly name: string;
+}
+
+export interface BlockSeries extends UnitPlace {
   readonly voltageV: Float64Array;
+  readonly chargePercent: Float64Array;
+}
+
+export interface StringSeries {
+  readonly strings: readonly number[];
+  /** Current of each one of these strings, discharge positive. */
+  readonly currentA: Float64Array;
 }
 
 /** State of a block when the run ended. */
-export interface BlockOutcome {
-  readonly string: number;
-  readonly positions: readonly number[];
-  readonly name: string;
+export interface BlockOutcome extends UnitPlace {
   /** Charge left, in percent of this block's capacity in the run's conditions. */
   readonly remainingPercent: number;
   readonly endVoltageV: number;
