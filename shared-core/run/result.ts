@@ -1,3 +1,5 @@
+import type { DriveResult } from '../drive/drive-result.ts';
+
 /** Why a run ended. Stable identifiers: used in files, tests, screens and by the headless command. */
 export type EndCause =
   | 'controller-cutoff'
@@ -125,4 +127,6 @@ export interface RunResult {
   /** Surge when unequal strings are joined at the start; null with one string or equal ones. */
   readonly joiningSurgeA: number | null;
   readonly series: RunSeries;
+  /** What the wheels did; null where the outing has no leg driven with the motor model. */
+  readonly drive: DriveResult | null;
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { line, quantity, unknownQuantity } from './field.ts';
+import { motorControlSchema } from './motor-control.ts';
 
 /** The motor controller as the battery sees it. */
 export const controllerSchema = z
@@ -13,6 +14,7 @@ export const controllerSchema = z
     batteryCurrentLimitA: unknownQuantity({ title: 'Battery current limit', unit: 'A', min: 0, aboveMin: true, max: 2000 }),
     motorCurrentLimitA: unknownQuantity({ title: 'Motor current limit', unit: 'A', min: 0, aboveMin: true, max: 2000 }),
     idleCurrentA: quantity({ title: 'Idle current', unit: 'A', min: 0, max: 10, help: 'Drawn from the pack while switched on.' }),
+    control: motorControlSchema.nullable().meta({ title: 'Motor control', help: 'Ramps, throttle and losses; needed where legs are driven with the motor model.' }),
   })
   .meta({ title: 'Controller' });
 export type Controller = z.infer<typeof controllerSchema>;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { accessorySchema, converterSchema } from './accessory.ts';
 import { controllerSchema } from './controller.ts';
+import { driveSchema } from './drive.ts';
 import { line, paragraph, quantity, unknownQuantity } from './field.ts';
 
 /** The room for the pack and what the frame carries. */
@@ -22,6 +23,7 @@ export const machineSchema = z
     converter: converterSchema.nullable().meta({ title: 'Step-down converter' }),
     accessories: z.array(accessorySchema).max(40).meta({ title: 'Accessories' }),
     bay: baySchema,
+    drive: driveSchema.nullable().meta({ title: 'Drive', help: 'Motors, gears, masses and brakes. Without it the legs of an outing are given in amperes or watts.' }),
   })
   .meta({ title: 'Machine' });
 export type Machine = z.infer<typeof machineSchema>;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { identifier, line, quantity } from './field.ts';
-import { loadSchema } from './load.ts';
+import { legLoadSchema } from './leg-load.ts';
 
 /** One stretch of an outing. The load is what the motor circuit takes from the pack; none means standing still. */
 export const legSchema = z
@@ -8,7 +8,7 @@ export const legSchema = z
     id: identifier(),
     name: line({ title: 'Name' }),
     durationMin: quantity({ title: 'Duration', unit: 'min', min: 0, aboveMin: true, max: 1440 }),
-    load: loadSchema.nullable().meta({ title: 'Motor load', help: 'None: the machine stands, accessories go on.' }),
+    load: legLoadSchema.nullable().meta({ title: 'Motor load', help: 'None: the machine stands, accessories go on.' }),
   })
   .meta({ title: 'Leg' });
 export type Leg = z.infer<typeof legSchema>;
