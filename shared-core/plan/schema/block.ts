@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { line, quantity, unknownQuantity } from './field.ts';
+import { fittedSchema } from './fitted.ts';
 
 /** Chemistries the core models. The three lead types differ in rest voltage, gassing and care. */
 export const chemistrySchema = z.enum(['agm', 'gel', 'flooded', 'lfp', 'nmc']).meta({
@@ -100,6 +101,7 @@ export const blockSchema = z
     heightMm: unknownQuantity({ title: 'Height', unit: 'mm', min: 0, aboveMin: true, max: 3000 }),
     price: unknownQuantity({ title: 'Price', min: 0, max: 100000, help: 'For one block, in the plan\'s currency.' }),
     partId: z.string().max(64).nullable().meta({ title: 'Taken from part', help: 'Which library or own part these figures were copied from. Editing a figure never changes the part.' }),
+    fitted: fittedSchema.nullable().meta({ title: 'Fitted values', help: 'Set by the bench from measurements; none: the figures above count.' }),
   })
   .meta({ title: 'Block' });
 export type Block = z.infer<typeof blockSchema>;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { accessorySchema, converterSchema } from './accessory.ts';
+import { benchSchema } from './bench.ts';
 import { blockSchema } from './block.ts';
 import { chargerSchema } from './charger.ts';
 import { identifier, line, paragraph } from './field.ts';
@@ -36,6 +37,7 @@ export const planSchema = z
       })
       .meta({ title: 'Own parts', help: 'Parts the user added; offered beside the library.' }),
     thresholds: thresholdsSchema,
+    bench: benchSchema.nullable().meta({ title: 'Bench', help: 'Readings taken on the machine as built and the fits made from them.' }),
   })
   .meta({ title: 'Plan' });
 export type Plan = z.infer<typeof planSchema>;
