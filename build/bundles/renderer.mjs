@@ -1,0 +1,26 @@
+import react from '@vitejs/plugin-react';
+import { licences } from './licences.mjs';
+import { folder } from './shared.mjs';
+
+/** Replaced by a fresh value in each answer; see the page files of the shell. */
+export const noncePlaceholder = '__PAGE_NONCE__';
+
+export const config = (outDir) => ({
+  configFile: false,
+  logLevel: 'warn',
+  root: folder('renderer'),
+  base: '/',
+  publicDir: false,
+  plugins: [react(), licences()],
+  worker: { format: 'es' },
+  html: { cspNonce: noncePlaceholder },
+  build: {
+    outDir,
+    emptyOutDir: true,
+    target: 'es2023',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    manifest: true,
+    chunkSizeWarningLimit: 1500,
+  },
+});

@@ -1,0 +1,26 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { runHeadless } from '#core/headless/main.ts';
+
+/** A reader that ends early (`| head`) closes the pipe; that is no failure of ours. */
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  throw error;
+});
+
+const readStandardInput = async (): Promise<string> => {
+  const parts: Buffer[] = [];
+  for await (const part of process.stdin) parts.push(Buffer.from(part as Uint8Array));
+  return Buffer.concat(parts).toString('utf8');
+};
+
+process.exitCode = await runHeadless(process.argv.slice(2), {
+  readText: (path) => (path === '-' ? readStandardInput() : readFile(path, 'utf8')),
+  // `wx` fails with EEXIST in the same step that creates, so nothing can slip in between.
+  writeText: (path, text, { overwrite }) => writeFile(path, text, { flag: overwrite ? 'w' : 'wx' }),
+  out: (text) => {
+    process.stdout.write(text);
+  },
+  err: (text) => {
+    process.stderr.write(text);
+  },
+});
