@@ -8,6 +8,7 @@ import type { Difference, GroupDifference, Option, Pack } from './schema/option.
 import type { Leg, Outing } from './schema/outing.ts';
 import { planFormat, planVersion, type Plan } from './schema/plan.ts';
 import type { Thresholds } from './schema/thresholds.ts';
+import { defaultWiringThresholds } from './schema/wiring.ts';
 
 /** Limits of the findings as they stand in a new plan. Sources stand with the rules that use them. */
 export const defaultThresholds: Thresholds = {
@@ -19,6 +20,7 @@ export const defaultThresholds: Thresholds = {
   converterLoadPercent: 75,
   standbyDays: 60,
   sagLeftPercent: 20,
+  wiring: defaultWiringThresholds,
 };
 
 /** A controller of which nothing is known but what every controller has. */
@@ -207,5 +209,6 @@ export function newPlan(name = 'New plan'): Plan {
     options: [newOption()],
     ownParts: { blocks: [], chargers: [], converters: [], accessories: [] },
     thresholds: { ...defaultThresholds },
+    wiring: null,
   };
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { quantity } from './field.ts';
+import { wiringThresholdsSchema } from './wiring.ts';
 
 /** Limits of the findings on which sources disagree; the user may shift them. */
 export const thresholdsSchema = z
@@ -12,6 +13,7 @@ export const thresholdsSchema = z
     converterLoadPercent: quantity({ title: 'Converter load, warn above', unit: '%', min: 10, max: 100 }),
     standbyDays: quantity({ title: 'Standby, note below', unit: 'days', min: 0, max: 400 }),
     sagLeftPercent: quantity({ title: 'Charge left at a sag cutoff, warn above', unit: '%', min: 1, max: 90 }),
+    wiring: wiringThresholdsSchema,
   })
   .meta({ title: 'Limits of the findings' });
 export type Thresholds = z.infer<typeof thresholdsSchema>;
