@@ -81,11 +81,7 @@ function checkIds(value: unknown, path: string, report: Report): void {
 }
 
 function checkController(controller: Controller, path: string, report: Report): void {
-  below(
-    controller.cutoffVoltageV,
-    controller.restartVoltageV,
-    `${path}.restartVoltageV`,
-    report);
+  below(controller.cutoffVoltageV, controller.restartVoltageV, `${path}.restartVoltageV`, report);
   below(controller.minimumVoltageV, controller.maximumVoltageV, `${path}.maximumVoltageV`, report);
 }
 

@@ -35,6 +35,7 @@ export function newController(): Controller {
     batteryCurrentLimitA: null,
     motorCurrentLimitA: null,
     idleCurrentA: 0.05,
+    control: null,
   };
 }
 
@@ -47,6 +48,7 @@ export function newMachine(name = 'New machine'): Machine {
     converter: null,
     accessories: [],
     bay: { lengthMm: null, widthMm: null, heightMm: null, massLimitKg: null },
+    drive: null,
   };
 }
 
@@ -71,6 +73,7 @@ export function newBlock(): Block {
     heightMm: null,
     price: null,
     partId: null,
+    fitted: null,
   };
 }
 
@@ -104,12 +107,27 @@ export function newDifference(string: number, position: number): Difference {
   };
 }
 
-export function newGroupDifference(string: number, position: number, group: number): GroupDifference {
-  return { string, position, group, capacityPercent: 100, resistancePercent: 100, startPercent: null };
+export function newGroupDifference(
+  string: number,
+  position: number,
+  group: number,
+): GroupDifference {
+  return {
+    string,
+    position,
+    group,
+    capacityPercent: 100,
+    resistancePercent: 100,
+    startPercent: null,
+  };
 }
 
 /** A full pack without charger, with an identifier none of `taken` has. */
-export function newOption(taken: Iterable<string> = [], pack: Pack = newPack(), name = 'New option'): Option {
+export function newOption(
+  taken: Iterable<string> = [],
+  pack: Pack = newPack(),
+  name = 'New option',
+): Option {
   return {
     id: freshId('option', taken),
     name,
@@ -178,7 +196,12 @@ export function newAccessory(taken: Iterable<string> = []): Accessory {
 }
 
 export function newLeg(taken: Iterable<string> = []): Leg {
-  return { id: freshId('leg', taken), name: 'Drive', durationMin: 5, load: { kind: 'power', powerW: 150 } };
+  return {
+    id: freshId('leg', taken),
+    name: 'Drive',
+    durationMin: 5,
+    load: { kind: 'power', powerW: 150 },
+  };
 }
 
 export function newOuting(taken: Iterable<string> = []): Outing {
@@ -209,6 +232,7 @@ export function newPlan(name = 'New plan'): Plan {
     options: [newOption()],
     ownParts: { blocks: [], chargers: [], converters: [], accessories: [] },
     thresholds: { ...defaultThresholds },
+    bench: null,
     wiring: null,
   };
 }

@@ -2,226 +2,178 @@ import { planCaps } from './caps.ts';
 import { fieldDocs } from './field-docs.ts';
 import type { JsonPlace } from './json-place.ts';
 import type { Language } from './language.ts';
-import type { PlanProblem } from './problem.ts';
+import type { PlanProblem, PlanProblemCode } from './problem.ts';
 import type { ScanObjection } from './scan-json.ts';
 import { planVersion } from './schema/plan.ts';
 
 /** What can be wrong with a file before its fields are looked at. */
 export type FileTrouble =
-  | { readonly kind: 'empty' }
-  | { readonly kind: 'too-large' }
+  | { readonly kind: 'empty' | 'too-large' | 'not-a-plan' | 'no-version' }
   | { readonly kind: 'not-json'; readonly place: JsonPlace; readonly found: string }
   | { readonly kind: 'cut-short'; readonly place: JsonPlace }
   | { readonly kind: 'not-a-number'; readonly place: JsonPlace; readonly found: string }
-  | { readonly kind: 'not-a-plan' }
-  | { readonly kind: 'no-version' }
-  | { readonly kind: 'too-new'; readonly version: number }
-  | { readonly kind: 'too-old'; readonly version: number }
+  | { readonly kind: 'too-new' | 'too-old'; readonly version: number }
   | { readonly kind: 'scan'; readonly objection: ScanObjection };
+
+/** Problem and remedy, in both languages. */
+type Telling = Readonly<Record<Language, readonly [problem: string, remedy: string]>>;
+
+interface Told {
+  readonly code: PlanProblemCode;
+  readonly path: string;
+  readonly words: Telling;
+}
 
 /** The trouble with a file in words. */
 export function fileProblem(trouble: FileTrouble, language: Language): PlanProblem {
-  const de = language === 'de';
-  const whole = (code: PlanProblem['code'], problem: string, remedy: string): PlanProblem => ({
-    code,
-    path: '',
-    title: de ? 'Datei' : 'File',
-    problem,
-    remedy,
-  });
+  const { code, path, words } = tell(trouble);
+  const [problem, remedy] = words[language];
+  const title = path === '' ? { en: 'File', de: 'Datei' }[language] : fieldDocs(path).title;
+  return { code, path, title, problem, remedy };
+}
+
+function tell(trouble: FileTrouble): Told {
   switch (trouble.kind) {
     case 'empty':
-      return de
-        ? whole('empty', 'Die Datei ist leer.', 'Eine Plandatei (.wain) oder ein Beispiel öffnen.')
-        : whole('empty', 'The file is empty.', 'Open a plan file (.wain) or a sample.');
-    case 'too-large':
-      return de
-        ? whole(
-            'too-large',
-            `Die Datei ist größer als ${planCaps.bytes / 1048576} MiB.`,
-            'So groß ist kein Plan; eine Plandatei wählen.',
-          )
-        : whole(
-            'too-large',
-            `The file is larger than ${planCaps.bytes / 1048576} MiB.`,
-            'No plan is that large; choose a plan file.',
-          );
-    case 'not-json':
-      return { ...whole('not-json', '', ''), ...jsonWords(trouble.place, trouble.found, de) };
-    case 'cut-short':
-      return {
-        ...(de
-          ? whole(
-              'not-json',
-              `Die Datei bricht in Zeile ${trouble.place.line} ab.`,
-              'Die Datei noch einmal vom Ursprung kopieren oder eine Sicherung öffnen.',
-            )
-          : whole(
-              'not-json',
-              `The file breaks off in line ${trouble.place.line}.`,
-              'Copy the file again from where it came from, or open a backup.',
-            )),
-        path: trouble.place.path,
-      };
+      return told('empty', '', {
+        en: ['The file is empty.', 'Open a plan file (.wain) or a sample.'],
+        de: ['Die Datei ist leer.', 'Eine Plandatei (.wain) oder ein Beispiel öffnen.'],
+      });
+    case 'too-large': {
+      const size = planCaps.bytes / 1024 / 1024;
+      return told('too-large', '', {
+        en: [`The file is larger than ${size} MiB.`, 'No plan is that large; choose a plan file.'],
+        de: [
+          `Die Datei ist größer als ${size} MiB.`,
+          'So groß ist kein Plan; eine Plandatei wählen.',
+        ],
+      });
+    }
+    case 'not-json': {
+      const { line, column, path } = trouble.place;
+      return told('not-json', path, {
+        en: [
+          `The file is not JSON: ${trouble.found} in line ${line}, column ${column} is unexpected.`,
+          'Mend it at that place, or open a backup.',
+        ],
+        de: [
+          `Die Datei ist kein JSON: ${trouble.found} in Zeile ${line}, Spalte ${column} ist unerwartet.`,
+          'An dieser Stelle berichtigen oder eine Sicherung öffnen.',
+        ],
+      });
+    }
+    case 'cut-short': {
+      const { line, path } = trouble.place;
+      return told('not-json', path, {
+        en: [
+          `The file is not JSON: it breaks off in line ${line}.`,
+          'Copy the file again from where it came from, or open a backup.',
+        ],
+        de: [
+          `Die Datei ist kein JSON: sie bricht in Zeile ${line} ab.`,
+          'Die Datei noch einmal vom Ursprung kopieren oder eine Sicherung öffnen.',
+        ],
+      });
+    }
     case 'not-a-number': {
-      const { title } = fieldDocs(trouble.place.path);
-      return de
-        ? {
-            code: 'not-finite',
-            path: trouble.place.path,
-            title,
-            problem: `${title} ist ${trouble.found} (Zeile ${trouble.place.line}).`,
-            remedy: 'Eine endliche Zahl eintragen, oder null für unbekannt.',
-          }
-        : {
-            code: 'not-finite',
-            path: trouble.place.path,
-            title,
-            problem: `${title} is ${trouble.found} (line ${trouble.place.line}).`,
-            remedy: 'Put a finite number there, or null for not known.',
-          };
+      const { line, path } = trouble.place;
+      const { title } = fieldDocs(path);
+      return told('not-finite', path, {
+        en: [
+          `${title} is ${trouble.found} (line ${line}).`,
+          'Put a finite number there, or null for not known.',
+        ],
+        de: [
+          `${title} ist ${trouble.found} (Zeile ${line}).`,
+          'Eine endliche Zahl eintragen, oder null für unbekannt.',
+        ],
+      });
     }
     case 'not-a-plan':
-      return de
-        ? whole(
-            'not-a-plan',
-            'Die Datei ist JSON, aber kein Plan.',
-            'Eine Datei öffnen, die dieses Programm gespeichert hat.',
-          )
-        : whole(
-            'not-a-plan',
-            'The file is JSON, but not a plan.',
-            'Open a file that this program has saved.',
-          );
+      return told('not-a-plan', '', {
+        en: ['The file is JSON, but not a plan.', 'Open a file that this program has saved.'],
+        de: [
+          'Die Datei ist JSON, aber kein Plan.',
+          'Eine Datei öffnen, die dieses Programm gespeichert hat.',
+        ],
+      });
     case 'no-version':
-      return de
-        ? {
-            ...whole(
-              'not-a-plan',
-              'Die Formatversion fehlt oder ist keine ganze Zahl ab 1.',
-              `Die Version eintragen; dieses Programm schreibt ${planVersion}.`,
-            ),
-            path: 'version',
-          }
-        : {
-            ...whole(
-              'not-a-plan',
-              'The format version is missing or is no whole number from 1.',
-              `Put the version there; this program writes ${planVersion}.`,
-            ),
-            path: 'version',
-          };
+      return told('not-a-plan', 'version', {
+        en: [
+          'The format version is missing or is no whole number.',
+          `Put the version there; this program writes ${planVersion}.`,
+        ],
+        de: [
+          'Die Formatversion fehlt oder ist keine ganze Zahl.',
+          `Die Version eintragen; dieses Programm schreibt ${planVersion}.`,
+        ],
+      });
     case 'too-new':
-      return de
-        ? {
-            ...whole(
-              'too-new',
-              `Der Plan hat Formatversion ${trouble.version}; dieses Programm liest bis ${planVersion}.`,
-              'Ein neueres Programm verwenden; die Datei bleibt unverändert.',
-            ),
-            path: 'version',
-          }
-        : {
-            ...whole(
-              'too-new',
-              `The plan has format version ${trouble.version}; this program reads up to ${planVersion}.`,
-              'Use a newer program; the file is left as it is.',
-            ),
-            path: 'version',
-          };
+      return told('too-new', 'version', {
+        en: [
+          `The plan has format version ${trouble.version}; this program reads up to ${planVersion}.`,
+          'Use a newer program; the file is left as it is.',
+        ],
+        de: [
+          `Der Plan hat Formatversion ${trouble.version}; dieses Programm liest bis ${planVersion}.`,
+          'Ein neueres Programm verwenden; die Datei bleibt, wie sie ist.',
+        ],
+      });
     case 'too-old':
-      return de
-        ? {
-            ...whole(
-              'too-old',
-              `Formatversion ${trouble.version} kann dieses Programm nicht mehr lesen.`,
-              'Den Plan erst mit einer älteren Ausgabe öffnen und speichern.',
-            ),
-            path: 'version',
-          }
-        : {
-            ...whole(
-              'too-old',
-              `This program can no longer read format version ${trouble.version}.`,
-              'Open and save the plan with an older release first.',
-            ),
-            path: 'version',
-          };
-    case 'scan':
-      return scanProblem(trouble.objection, de);
+      return told('too-old', 'version', {
+        en: [
+          `This program cannot read format version ${trouble.version}.`,
+          `Put the version there that the file was written with; this program writes ${planVersion}.`,
+        ],
+        de: [
+          `Formatversion ${trouble.version} kann dieses Programm nicht lesen.`,
+          `Die Version eintragen, mit der die Datei geschrieben wurde; dieses Programm schreibt ${planVersion}.`,
+        ],
+      });
+    default:
+      return tellScan(trouble.objection);
   }
 }
 
-function jsonWords(
-  place: JsonPlace,
-  found: string,
-  de: boolean,
-): Pick<PlanProblem, 'path' | 'problem' | 'remedy'> {
-  const sign = found === '' ? '' : de ? `: unerwartet ist ${found}` : `: ${found} is unexpected`;
-  return de
-    ? {
-        path: place.path,
-        problem: `Die Datei ist kein JSON (Zeile ${place.line}, Spalte ${place.column}${sign}).`,
-        remedy: 'An dieser Stelle berichtigen oder eine Sicherung öffnen.',
-      }
-    : {
-        path: place.path,
-        problem: `The file is not JSON (line ${place.line}, column ${place.column}${sign}).`,
-        remedy: 'Mend it at that place, or open a backup.',
-      };
+function tellScan(objection: ScanObjection): Told {
+  const { code, path, found } = objection;
+  const { title } = fieldDocs(path);
+  const words = {
+    'too-deep': {
+      en: [
+        `The file is nested deeper than ${planCaps.depth} levels.`,
+        'No plan is that deep; choose a plan file.',
+      ],
+      de: [
+        `Die Datei ist tiefer als ${planCaps.depth} Ebenen geschachtelt.`,
+        'So tief ist kein Plan; eine Plandatei wählen.',
+      ],
+    },
+    'too-many': {
+      en: [
+        `${title === '' ? 'The file' : title} holds too much (${found}).`,
+        'Shorten the list or the text.',
+      ],
+      de: [
+        `${title === '' ? 'Die Datei' : title} enthält zu viel (${found}).`,
+        'Die Liste oder den Text kürzen.',
+      ],
+    },
+    'forbidden-key': {
+      en: [`The field name ${found} is not allowed.`, 'Delete the field.'],
+      de: [`Der Feldname ${found} ist nicht erlaubt.`, 'Das Feld löschen.'],
+    },
+    'not-finite': {
+      en: [`${title} is not a finite number.`, 'Put a finite number there, or null for not known.'],
+      de: [
+        `${title} ist keine endliche Zahl.`,
+        'Eine endliche Zahl eintragen, oder null für unbekannt.',
+      ],
+    },
+  } as const satisfies Record<ScanObjection['code'], Telling>;
+  return told(code, path, words[code]);
 }
 
-function scanProblem(objection: ScanObjection, de: boolean): PlanProblem {
-  const { title } = fieldDocs(objection.path);
-  const base = { code: objection.code, path: objection.path, title };
-  switch (objection.code) {
-    case 'too-deep':
-      return de
-        ? {
-            ...base,
-            problem: `Die Datei ist tiefer als ${planCaps.depth} Ebenen geschachtelt.`,
-            remedy: 'So tief ist kein Plan; eine Plandatei wählen.',
-          }
-        : {
-            ...base,
-            problem: `The file is nested deeper than ${planCaps.depth} levels.`,
-            remedy: 'No plan is that deep; choose a plan file.',
-          };
-    case 'too-many':
-      return de
-        ? {
-            ...base,
-            problem: `${title || 'Die Datei'} ist zu groß (${objection.found}).`,
-            remedy: 'Einträge oder Text kürzen.',
-          }
-        : {
-            ...base,
-            problem: `${title || 'The file'} holds too much (${objection.found}).`,
-            remedy: 'Shorten the list or the text.',
-          };
-    case 'forbidden-key':
-      return de
-        ? {
-            ...base,
-            problem: `Der Feldname ${objection.found} ist nicht erlaubt.`,
-            remedy: 'Das Feld löschen.',
-          }
-        : {
-            ...base,
-            problem: `The field name ${objection.found} is not allowed.`,
-            remedy: 'Delete the field.',
-          };
-    case 'not-finite':
-      return de
-        ? {
-            ...base,
-            problem: `${title} ist keine endliche Zahl.`,
-            remedy: 'Eine endliche Zahl eintragen, oder null für unbekannt.',
-          }
-        : {
-            ...base,
-            problem: `${title} is not a finite number.`,
-            remedy: 'Put a finite number there, or null for not known.',
-          };
-  }
+function told(code: PlanProblemCode, path: string, words: Telling): Told {
+  return { code, path, words };
 }

@@ -24,8 +24,8 @@ export function schemaProblem(
   });
   if (value === undefined) {
     return german
-      ? make(`${title} fehlt.`, `${needed(path, issue, language)}`)
-      : make(`${title} is missing.`, `${needed(path, issue, language)}`);
+      ? make(`${title} fehlt.`, needed(path, issue, language))
+      : make(`${title} is missing.`, needed(path, issue, language));
   }
   return german
     ? make(`${title} ist ${shown}.`, needed(path, issue, language))
