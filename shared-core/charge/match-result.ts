@@ -1,6 +1,14 @@
 /** How one aspect of a charger compares with the pack. */
 export interface MatchAspect {
-  readonly aspect: 'chemistry' | 'cell-count' | 'end-voltage' | 'float-voltage' | 'current' | 'port' | 'temperature' | 'pulses';
+  readonly aspect:
+    | 'chemistry'
+    | 'cell-count'
+    | 'end-voltage'
+    | 'float-voltage'
+    | 'current'
+    | 'port'
+    | 'temperature'
+    | 'pulses';
   readonly verdict: 'fits' | 'limits' | 'misfits' | 'unknown';
   /** One sentence with the numbers. */
   readonly reason: string;

@@ -8,6 +8,7 @@ import type { Difference, GroupDifference, Option, Pack } from './schema/option.
 import type { Leg, Outing } from './schema/outing.ts';
 import { planFormat, planVersion, type Plan } from './schema/plan.ts';
 import type { Thresholds } from './schema/thresholds.ts';
+import { defaultCareThresholds } from './schema/week.ts';
 import { defaultWiringThresholds } from './schema/wiring.ts';
 
 /** Limits of the findings as they stand in a new plan. Sources stand with the rules that use them. */
@@ -21,6 +22,7 @@ export const defaultThresholds: Thresholds = {
   standbyDays: 60,
   sagLeftPercent: 20,
   wiring: defaultWiringThresholds,
+  care: defaultCareThresholds,
 };
 
 /** A controller of which nothing is known but what every controller has. */
@@ -233,6 +235,7 @@ export function newPlan(name = 'New plan'): Plan {
     ownParts: { blocks: [], chargers: [], converters: [], accessories: [] },
     thresholds: { ...defaultThresholds },
     bench: null,
+    week: null,
     wiring: null,
   };
 }

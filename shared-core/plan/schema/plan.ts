@@ -8,6 +8,7 @@ import { machineSchema } from './machine.ts';
 import { optionSchema } from './option.ts';
 import { outingSchema } from './outing.ts';
 import { thresholdsSchema } from './thresholds.ts';
+import { weekSchema } from './week.ts';
 import { wiringSchema } from './wiring.ts';
 
 /** First field of every plan file; tells the file from any other JSON. */
@@ -38,6 +39,7 @@ export const planSchema = z
       })
       .meta({ title: 'Own parts', help: 'Parts the user added; offered beside the library.' }),
     thresholds: thresholdsSchema,
+    week: weekSchema.nullable().meta({ title: 'Week', help: 'When the machine is used and when it can be charged. None yet: the place Charging starts one.' }),
     wiring: wiringSchema.nullable().meta({ title: 'Wiring', help: 'None yet: the place Wiring proposes one from the plan.' }),
     bench: benchSchema.nullable().meta({ title: 'Bench', help: 'Readings taken on the machine as built and the fits made from them.' }),
   })

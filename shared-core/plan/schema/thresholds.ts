@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { quantity } from './field.ts';
+import { careThresholdsSchema } from './week.ts';
 import { wiringThresholdsSchema } from './wiring.ts';
 
 /** Limits of the findings on which sources disagree; the user may shift them. */
@@ -14,6 +15,7 @@ export const thresholdsSchema = z
     standbyDays: quantity({ title: 'Standby, note below', unit: 'days', min: 0, max: 400 }),
     sagLeftPercent: quantity({ title: 'Charge left at a sag cutoff, warn above', unit: '%', min: 1, max: 90 }),
     wiring: wiringThresholdsSchema,
+    care: careThresholdsSchema,
   })
   .meta({ title: 'Limits of the findings' });
 export type Thresholds = z.infer<typeof thresholdsSchema>;
