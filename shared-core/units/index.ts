@@ -1,0 +1,14 @@
+export { convert } from './convert.ts';
+export { displaySymbol, formatQuantity, fromDisplay, toDisplay } from './display.ts';
+export type { UnitSystem } from './display.ts';
+export { formatDuration } from './format-duration.ts';
+export { formatFixed, formatSignificant } from './format-number.ts';
+export { glossary, glossaryEntry } from './glossary.ts';
+export type { GlossaryEntry } from './glossary.ts';
+export { parseNumber } from './parse-number.ts';
+export type { DecimalMark, NumberReading } from './parse-number.ts';
+export { parseQuantity } from './parse-quantity.ts';
+export type { QuantityReading } from './parse-quantity.ts';
+export { unitOf, unitTable, unitTyped } from './unit-table.ts';
+export type { QuantityKind, Unit } from './unit.ts';
+export { formatGauge, gaugeAreaMm2, gaugeDiameterMm, parseGauge } from './wire-gauge.ts';
