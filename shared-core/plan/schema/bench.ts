@@ -2,7 +2,11 @@ import { z } from 'zod';
 import { identifier, line, quantity, unknownQuantity } from './field.ts';
 import { readingSchema } from './reading.ts';
 
-const date = () => z.string().regex(/^\d{4}-\d{2}-\d{2}$/).meta({ title: 'Date', help: 'Year-month-day.' });
+const date = () =>
+  z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}$/)
+    .meta({ title: 'Date', help: 'Year-month-day.' });
 
 /** A value found by a fit with the limits between which it lies at 95 % confidence. */
 export const fittedValueSchema = z.object({
@@ -11,7 +15,10 @@ export const fittedValueSchema = z.object({
   value: quantity({ title: 'Fitted', min: -1e9, max: 1e9 }),
   low: unknownQuantity({ title: 'Lower limit', min: -1e9, max: 1e9 }),
   high: unknownQuantity({ title: 'Upper limit', min: -1e9, max: 1e9 }),
-  identified: z.boolean().meta({ title: 'Told by the data', help: 'No: the value comes from the usual figures of the chemistry.' }),
+  identified: z.boolean().meta({
+    title: 'Told by the data',
+    help: 'No: the value comes from the usual figures of the chemistry.',
+  }),
 });
 export type FittedValue = z.infer<typeof fittedValueSchema>;
 
@@ -20,7 +27,10 @@ export const fitRecordSchema = z.object({
   id: identifier(),
   date: date(),
   optionId: identifier(),
-  logs: z.array(line({ title: 'Log or readings' }, 200)).min(1).max(40),
+  logs: z
+    .array(line({ title: 'Log or readings' }, 200))
+    .min(1)
+    .max(40),
   values: z.array(fittedValueSchema).max(80),
   rmsMv: quantity({ title: 'Volts between model and log, rms', unit: 'mV', min: 0, max: 1e6 }),
   remarks: z.array(line({ title: 'What could not be told apart' }, 400)).max(40),
@@ -33,8 +43,18 @@ export const healthPointSchema = z.object({
   optionId: identifier(),
   string: quantity({ title: 'String', min: 1, max: 12, integer: true }),
   position: quantity({ title: 'Block', min: 1, max: 40, integer: true }),
-  capacityPercent: unknownQuantity({ title: 'Capacity against rated', unit: '%', min: 0, max: 300 }),
-  resistancePercent: unknownQuantity({ title: 'Resistance against new', unit: '%', min: 0, max: 5000 }),
+  capacityPercent: unknownQuantity({
+    title: 'Capacity against rated',
+    unit: '%',
+    min: 0,
+    max: 300,
+  }),
+  resistancePercent: unknownQuantity({
+    title: 'Resistance against new',
+    unit: '%',
+    min: 0,
+    max: 5000,
+  }),
   source: line({ title: 'Found by' }, 200),
 });
 export type HealthPoint = z.infer<typeof healthPointSchema>;

@@ -1,0 +1,30 @@
+export type DecimalMark = '.' | ',';
+
+/**
+ * A number as loggers and spreadsheets write it, or NaN. The other mark is taken as a thousands mark and dropped.
+ *
+ * @param decimal the decimal mark of the file
+ */
+export function parseNumber(text: string, decimal: DecimalMark): number {
+  const trimmed = text.trim();
+  if (trimmed === '') return Number.NaN;
+  const direct = decimal === '.' ? Number(trimmed) : Number.NaN;
+  if (!Number.isNaN(direct)) return Number.isFinite(direct) ? direct : Number.NaN;
+  const plain =
+    decimal === ','
+      ? trimmed.replaceAll('.', '').replace(',', '.')
+      : trimmed.replaceAll(/,(?=\d{3}\b)/g, '');
+  if (!/^[+\-\u2212]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(plain)) return Number.NaN;
+  return Number(plain.replace('\u2212', '-'));
+}
+
+/** The decimal mark that more of the cells can be read with; the point where both can. */
+export function guessDecimalMark(cells: readonly string[]): DecimalMark {
+  let comma = 0;
+  let point = 0;
+  for (const cell of cells) {
+    if (/^\s*[+-]?\d*,\d+\s*$/.test(cell)) comma += 1;
+    if (/^\s*[+-]?\d*\.\d+([eE][+-]?\d+)?\s*$/.test(cell)) point += 1;
+  }
+  return comma > point ? ',' : '.';
+}
