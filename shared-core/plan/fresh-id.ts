@@ -12,6 +12,7 @@ export function freshId(stem: string, taken: Iterable<string>): string {
 export function identifierFrom(name: string): string {
   const plain = name
     .normalize('NFKD')
+    .replaceAll(/\p{M}/gu, '')
     .toLowerCase()
     .replaceAll('ß', 'ss')
     .replaceAll(/[^a-z0-9]+/g, '-')

@@ -1,6 +1,7 @@
 import { planCaps, utf8Bytes } from './caps.ts';
 import { crossChecks } from './cross-checks.ts';
 import { fileProblem, type FileTrouble } from './file-problem.ts';
+import { jsonFailure } from './json-failure.ts';
 import { jsonPlace } from './json-place.ts';
 import type { Language } from './language.ts';
 import { migrate, oldestReadable, type Migration, type RawPlan } from './migrations/migration.ts';
@@ -96,28 +97,13 @@ const notNumbers = /^-?(NaN|Infinity|nan|inf)\b/;
 function parseJson(text: string): { readonly value: unknown } | FileTrouble {
   try {
     return { value: JSON.parse(text) as unknown };
-  } catch (error) {
-    const position = failurePosition(text, error);
+  } catch {
+    const position = jsonFailure(text);
     const place = jsonPlace(text, position);
     const rest = text.slice(position, position + 20);
-    const before = text.slice(Math.max(0, position - 1), position) === '-' ? '-' : '';
-    const word = notNumbers.exec(before + rest);
+    const word = notNumbers.exec(rest);
     if (word !== null) return { kind: 'not-a-number', place, found: word[0] };
     if (rest.trim() === '') return { kind: 'cut-short', place };
-    return { kind: 'not-json', place, found: rest.slice(0, 1) };
+    return { kind: 'not-json', place, found: /^\S\w*/.exec(rest)?.[0] ?? '' };
   }
-}
-
-/**
- * Where parsing failed. Engines say so only in the message, and some only by quoting the text, so the longest prefix
- * that is still a beginning of JSON is looked for when the message has no number.
- */
-function failurePosition(text: string, error: unknown): number {
-  const message = error instanceof Error ? error.message : '';
-  const stated = /position (\d+)/.exec(message);
-  if (stated !== null) return Number(stated[1]);
-  const word = /[:[,]\s*(-?(?:NaN|Infinity|nan|inf)\b)/.exec(text);
-  if (word !== null && /token '?[NIni]/.test(message))
-    return word.index + word[0].length - word[1]!.length;
-  return text.length;
 }

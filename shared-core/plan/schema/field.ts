@@ -30,7 +30,9 @@ export function quantity(docs: NumberFieldDocs): z.ZodNumber {
 /** A quantity the user may not know: `null` asks the core for its default, which it then reports. */
 export function unknownQuantity(docs: NumberFieldDocs): z.ZodNullable<z.ZodNumber> {
   const { min: _min, max: _max, aboveMin: _above, integer: _integer, ...meta } = docs;
-  return quantity(docs).nullable().meta({ ...meta });
+  return quantity(docs)
+    .nullable()
+    .meta({ ...meta });
 }
 
 /** A line of text the user writes; control characters are refused because they end up on paper and in file names. */
@@ -44,7 +46,10 @@ export function line(docs: FieldDocs, maxLength = 120): z.ZodString {
 
 /** Text of several lines. */
 export function paragraph(docs: FieldDocs, maxLength = 4000): z.ZodString {
-  return z.string().max(maxLength).meta({ ...docs });
+  return z
+    .string()
+    .max(maxLength)
+    .meta({ ...docs });
 }
 
 /** Identifier of a thing inside one plan: lower-case letters, digits and hyphens. */
@@ -54,7 +59,10 @@ export function identifier(): z.ZodString {
     .min(1)
     .max(64)
     .regex(/^[a-z0-9][a-z0-9-]*$/)
-    .meta({ title: 'Identifier', help: 'Lower-case letters, digits and hyphens; unique in its list.' });
+    .meta({
+      title: 'Identifier',
+      help: 'Lower-case letters, digits and hyphens; unique in its list.',
+    });
 }
 
 function hasControlCharacter(text: string): boolean {

@@ -1,0 +1,324 @@
+import { describe, expect, test } from 'vitest';
+import type { PlanProblem } from '#core/plan/problem.ts';
+import { readPlan } from '#core/plan/read-plan.ts';
+import { samplePlan } from '#core/plan/samples/index.ts';
+import type { Plan } from '#core/plan/schema/plan.ts';
+import { writePlan } from '#core/plan/write-plan.ts';
+
+const sampleText = writePlan(samplePlan('orchard-cart'));
+
+/** The problem a text gives; fails when the text is read without complaint. */
+function problemOf(text: string, language: 'en' | 'de' = 'en'): PlanProblem {
+  const result = readPlan(text, { language });
+  if (result.ok) throw new Error('The text was read although it should have been refused');
+  return result.problem;
+}
+
+/** The sample with one change made to its parsed JSON. */
+function changed(change: (plan: any) => void): string {
+  const plan: unknown = JSON.parse(sampleText);
+  change(plan);
+  return JSON.stringify(plan);
+}
+
+describe('a file that is no plan', () => {
+  test('an empty file is called empty', () => {
+    expect(problemOf('')).toMatchObject({ code: 'empty', path: '' });
+    expect(problemOf('\uFEFF  \n')).toMatchObject({ code: 'empty' });
+  });
+
+  test('a file cut short says that it breaks off, and in which field', () => {
+    const cut = sampleText.slice(0, sampleText.indexOf('"capacityAh"') + 14);
+    expect(problemOf(cut)).toMatchObject({
+      code: 'not-json',
+      path: 'options.0.pack.block.capacityAh',
+    });
+    expect(problemOf(cut).problem).toContain('breaks off');
+  });
+
+  test('a file cut at any byte gives a typed problem', () => {
+    for (let end = 0; end < sampleText.trimEnd().length; end += 37) {
+      expect(['empty', 'not-json']).toContain(problemOf(sampleText.slice(0, end)).code);
+    }
+  });
+
+  test('text that is no JSON is named with line and column', () => {
+    expect(problemOf('{\n  "format": oops\n}')).toMatchObject({ code: 'not-json', path: 'format' });
+    expect(problemOf('{\n  "format": oops\n}').problem).toContain('line 2, column 13');
+  });
+
+  test.each(['{}', '[]', '3', 'null', '"plan"', '{"format":"something-else","version":1}'])(
+    'other JSON is not a plan: %s',
+    (text) => expect(problemOf(text).code).toBe('not-a-plan'),
+  );
+
+  test('a file larger than 8 MiB is refused by its size', () => {
+    expect(problemOf(`"${'x'.repeat(8 * 1024 * 1024)}"`).code).toBe('too-large');
+    expect(problemOf(`"${'€'.repeat(3 * 1024 * 1024)}"`).code).toBe('too-large');
+  });
+
+  test('deep nesting is refused without a crash', () => {
+    expect(problemOf(`${'['.repeat(100_000)}${']'.repeat(100_000)}`).code).toBe('too-deep');
+  });
+
+  test('a list of a million entries is refused', () => {
+    expect(problemOf(`[${'0,'.repeat(1_000_000)}0]`).code).toBe('too-many');
+  });
+
+  test.each(['__proto__', 'constructor', 'prototype'])(
+    'the key %s is refused with its path',
+    (key) => {
+      const text = sampleText.replace('"machine": {', `"machine": { "${key}": {"polluted": true},`);
+      expect(problemOf(text)).toMatchObject({ code: 'forbidden-key', path: `machine.${key}` });
+      expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+    },
+  );
+});
+
+describe('the format version', () => {
+  test('a newer version is refused and both versions are named', () => {
+    const problem = problemOf(changed((plan) => (plan.version = 7)));
+    expect(problem).toMatchObject({ code: 'too-new', path: 'version' });
+    expect(problem.problem).toContain('version 7');
+  });
+
+  test('a version from before the first is refused', () => {
+    expect(problemOf(changed((plan) => (plan.version = 0))).code).toBe('too-old');
+  });
+
+  test.each([1.5, '1', null, -1])('a version that is no whole number is refused: %s', (version) => {
+    expect(problemOf(changed((plan) => (plan.version = version)))).toMatchObject({
+      code: 'not-a-plan',
+      path: 'version',
+    });
+  });
+
+  test('an older file is lifted step by step and says from where', () => {
+    const text = changed((plan) => {
+      plan.version = 1;
+      plan.label = plan.name;
+      delete plan.name;
+    });
+    const result = readPlan(text, {
+      version: 3,
+      migrations: [
+        {
+          to: 2,
+          name: 'label becomes title',
+          migrate: ({ label, ...rest }) => ({ ...rest, title: label }),
+        },
+        {
+          to: 3,
+          name: 'title becomes name',
+          migrate: ({ title, ...rest }) => ({ ...rest, name: title }),
+        },
+      ],
+    });
+    expect(result).toMatchObject({
+      ok: true,
+      migratedFrom: 1,
+      leftOut: [],
+      plan: { name: 'Orchard cart', version: 1 },
+    });
+  });
+});
+
+describe('a field with a wrong value', () => {
+  const block = (plan: Plan): any => plan.options[0]!.pack.block;
+  test.each<[string, string, (plan: Plan) => void]>([
+    [
+      'a negative capacity',
+      'options.0.pack.block.capacityAh',
+      (plan) => (block(plan).capacityAh = -5),
+    ],
+    [
+      'a zero resistance',
+      'options.0.pack.block.resistanceOhm',
+      (plan) => (block(plan).resistanceOhm = 0),
+    ],
+    [
+      'zero blocks',
+      'options.0.pack.seriesCount',
+      (plan) => (plan.options[0]!.pack.seriesCount = 0),
+    ],
+    [
+      'ten thousand strings',
+      'options.0.pack.parallelCount',
+      (plan) => (plan.options[0]!.pack.parallelCount = 10_000),
+    ],
+    [
+      'half a string',
+      'options.0.pack.parallelCount',
+      (plan) => (plan.options[0]!.pack.parallelCount = 1.5),
+    ],
+    [
+      'not a number as text',
+      'options.0.pack.block.capacityAh',
+      (plan) => (block(plan).capacityAh = 'NaN'),
+    ],
+    [
+      'an unknown chemistry',
+      'options.0.pack.block.chemistry',
+      (plan) => (block(plan).chemistry = 'magic'),
+    ],
+    [
+      'an unknown kind of load',
+      'outings.0.legs.0.load.kind',
+      (plan) => ((plan.outings[0]!.legs[0] as any).load = { kind: 'x' }),
+    ],
+    ['no option at all', 'options', (plan) => (plan.options = [])],
+    [
+      'thirteen options',
+      'options',
+      (plan) => (plan.options = Array.from({ length: 13 }, () => plan.options[0]!)),
+    ],
+    ['an identifier with spaces', 'options.0.id', (plan) => (plan.options[0]!.id = 'Two words')],
+    ['a control character in a name', 'name', (plan) => (plan.name = 'a\u0007b')],
+  ])('%s is refused, naming the field and the way out', (_case, path, change) => {
+    const problem = problemOf(changed(change));
+    expect(problem).toMatchObject({ code: 'invalid', path });
+    expect(problem.title).not.toBe('');
+    expect(problem.remedy.length).toBeGreaterThan(10);
+  });
+
+  test('the message carries title, value, unit and range', () => {
+    const problem = problemOf(changed((plan) => (block(plan).capacityAh = -5)));
+    expect(problem.problem).toBe('Rated capacity is -5 A·h.');
+    expect(problem.remedy).toBe('Put a number above 0 up to 2000 A·h here.');
+  });
+
+  test('a missing field is called missing', () => {
+    const problem = problemOf(changed((plan) => delete block(plan).capacityAh));
+    expect(problem).toMatchObject({ code: 'missing', path: 'options.0.pack.block.capacityAh' });
+  });
+
+  test.each(['NaN', '-Infinity', 'Infinity'])(
+    'the bare word %s is named with its field',
+    (word) => {
+      const text = sampleText.replace('"capacityAh": 18', `"capacityAh": ${word}`);
+      expect(problemOf(text)).toMatchObject({
+        code: 'not-finite',
+        path: 'options.0.pack.block.capacityAh',
+      });
+    },
+  );
+
+  test('a number beyond all bounds is not finite', () => {
+    const text = sampleText.replace('"capacityAh": 18', '"capacityAh": 1e999');
+    expect(problemOf(text)).toMatchObject({
+      code: 'not-finite',
+      path: 'options.0.pack.block.capacityAh',
+    });
+  });
+
+  test('messages come in German when asked', () => {
+    const problem = problemOf(
+      changed((plan) => (block(plan).capacityAh = -5)),
+      'de',
+    );
+    expect(problem.remedy).toBe('Hier gehört eine Zahl über 0 bis 2000 A·h hin.');
+  });
+});
+
+describe('fields that contradict each other', () => {
+  test.each<[string, string, string, (plan: Plan) => void]>([
+    [
+      'two options of one identifier',
+      'duplicate-id',
+      'options.1.id',
+      (plan) => (plan.options[1]!.id = plan.options[0]!.id),
+    ],
+    [
+      'two legs of one identifier',
+      'duplicate-id',
+      'outings.0.legs.1.id',
+      (plan) => (plan.outings[0]!.legs[1]!.id = plan.outings[0]!.legs[0]!.id),
+    ],
+    [
+      'a headline outing that is not there',
+      'unknown-reference',
+      'headlineOuting',
+      (plan) => (plan.headlineOuting = 'nowhere'),
+    ],
+    [
+      'a restart below the cutoff',
+      'contradiction',
+      'machine.controller.restartVoltageV',
+      (plan) => (plan.machine.controller.restartVoltageV = 20),
+    ],
+    [
+      'a restart equal to the cutoff',
+      'contradiction',
+      'machine.controller.restartVoltageV',
+      (plan) => (plan.machine.controller.restartVoltageV = 20.5),
+    ],
+    [
+      'a BMS window upside down',
+      'contradiction',
+      'options.1.pack.block.bms.groupHighV',
+      (plan) => (plan.options[1]!.pack.block.bms!.groupLowV = 3.9),
+    ],
+    [
+      'a float above the end voltage',
+      'contradiction',
+      'options.0.charger.endVoltageV',
+      (plan) => (plan.options[0]!.charger!.floatVoltageV = 30),
+    ],
+    [
+      'a difference at a block that is not there',
+      'unknown-reference',
+      'options.0.pack.differences.0.position',
+      (plan) => plan.options[0]!.pack.differences.push({ ...emptyDifference, position: 3 }),
+    ],
+    [
+      'rating points that fall with time',
+      'contradiction',
+      'options.0.pack.block.rating.points.0.capacityAh',
+      (plan) =>
+        (plan.options[0]!.pack.block.rating = {
+          kind: 'points',
+          points: [
+            { hours: 20, capacityAh: 10, endVoltageV: null },
+            { hours: 1, capacityAh: 12, endVoltageV: null },
+          ],
+        }),
+    ],
+  ])('%s is refused', (_case, code, path, change) => {
+    expect(problemOf(changed(change))).toMatchObject({ code, path });
+  });
+
+  test('rating points that stay level with time are read', () => {
+    const text = changed((plan) => {
+      plan.options[0].pack.block.rating = {
+        kind: 'points',
+        points: [
+          { hours: 20, capacityAh: 18, endVoltageV: null },
+          { hours: 1, capacityAh: 18, endVoltageV: null },
+        ],
+      };
+    });
+    expect(readPlan(text).ok).toBe(true);
+  });
+});
+
+const emptyDifference = {
+  string: 1,
+  position: 1,
+  capacityPercent: 100,
+  resistancePercent: 100,
+  startPercent: null,
+  restVoltageV: null,
+  ageYears: null,
+  replacement: null,
+};
+
+describe('a file that is read', () => {
+  test('a byte order mark does not matter', () => {
+    expect(readPlan(`\uFEFF${sampleText}`).ok).toBe(true);
+  });
+
+  test('fields the format does not know are left out and listed', () => {
+    const result = readPlan(changed((plan) => (plan.machine.colour = 'green')));
+    expect(result).toMatchObject({ ok: true, leftOut: ['machine.colour'] });
+  });
+});
