@@ -51,6 +51,16 @@ export const currentMark = async (fs: FileSystem, path: string): Promise<FileMar
   }
 };
 
+const exists = async (fs: FileSystem, path: string): Promise<boolean> => {
+  try {
+    await fs.stat(path);
+    return true;
+  } catch (error) {
+    if (errorCode(error) === 'ENOENT') return false;
+    throw error;
+  }
+};
+
 /** Keeps the original of an older file as `name (format 1).wain`; one that is there stays. */
 const keepOriginal = async (fs: FileSystem, path: string, version: number): Promise<void> => {
   const ending = extname(path);
@@ -97,12 +107,14 @@ export const writePlanFile = async (
   return queue(path, async () => {
     try {
       const target = await behindLinks(fs, path);
-      const present = await currentMark(fs, target);
-      if (present !== null && (await isReadOnly(fs, target))) return failure('read-only', { name });
+      const isThere = await exists(fs, target);
+      if (isThere && (await isReadOnly(fs, target))) return failure('read-only', { name });
+      // A file that is to be replaced in any case may be of any size and is not read.
+      const present = expected === null ? null : await currentMark(fs, target);
       if (expected !== null && present !== null && !sameMark(expected, present)) {
         return failure('changed-outside', { name });
       }
-      if (migratedFrom !== null && present !== null) await keepOriginal(fs, target, migratedFrom);
+      if (migratedFrom !== null && isThere) await keepOriginal(fs, target, migratedFrom);
       await writeWhole(fs, target, bytes);
       return success(markOf(bytes));
     } catch (error) {

@@ -1,0 +1,67 @@
+import { basename, join } from 'node:path';
+import type { BrowserWindow } from 'electron';
+import { failure, success, type HostResult } from '#core/shell/failure.ts';
+import { askWhereToSave } from '../export/ask-where.ts';
+import { exportBytes, exportKinds, safeFileName } from '../export/export-file.ts';
+import { fileFailure } from '../files/file-failure.ts';
+import { writeWhole } from '../files/write-whole.ts';
+import type { CallHandlers } from './answer-calls.ts';
+import type { Shell } from '../shell.ts';
+
+type ExportCalls = Pick<CallHandlers, 'exportFile' | 'exportPdf' | 'print'>;
+
+export const exportCalls = (shell: Shell): ExportCalls => {
+  const { fs, queue, windows, documentsFolder } = shell;
+
+  const saveExport = async (
+    window: BrowserWindow,
+    wish: string,
+    { ending, label }: { ending: string; label: string },
+    make: () => Promise<Uint8Array>,
+  ): Promise<HostResult<{ name: string }>> => {
+    const defaultPath = join(documentsFolder, safeFileName(wish, ending));
+    const path = await askWhereToSave(window, fs, { defaultPath, ending, label });
+    if (path === null) return failure('cancelled');
+    const name = basename(path);
+    try {
+      const bytes = await make();
+      await queue(path, () => writeWhole(fs, path, bytes));
+      return success({ name });
+    } catch (error) {
+      return fileFailure(error, name, 'writing');
+    }
+  };
+
+  return {
+    exportFile: async ({ kind, suggestedName, content }, windowId) => {
+      const plan = windows.get(windowId);
+      const bytes = exportBytes(content);
+      if (plan === null) return failure('unknown-document');
+      if (bytes === null) return failure('too-large');
+      return saveExport(plan.window, suggestedName, exportKinds[kind], async () => bytes);
+    },
+    exportPdf: async ({ suggestedName, paper, landscape }, windowId) => {
+      const plan = windows.get(windowId);
+      if (plan === null) return failure('unknown-document');
+      return saveExport(plan.window, suggestedName, { ending: 'pdf', label: 'PDF' }, () =>
+        plan.window.webContents.printToPDF({
+          pageSize: paper,
+          landscape,
+          printBackground: true,
+          generateTaggedPDF: true,
+          generateDocumentOutline: true,
+        }),
+      );
+    },
+    print: (_payload, windowId) =>
+      new Promise((answer) => {
+        const plan = windows.get(windowId);
+        if (plan === null) return answer(failure('unknown-document'));
+        plan.window.webContents.print({ printBackground: true }, (done, reason) => {
+          // Electron's word for a user who backs out.
+          const cancelled = /cancel/i.test(reason);
+          answer(done ? success(null) : failure(cancelled ? 'cancelled' : 'failed'));
+        });
+      }),
+  };
+};
