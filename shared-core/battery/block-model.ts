@@ -44,7 +44,10 @@ export interface BlockModel {
   readonly openCircuit: UniformTable;
   /** Half width of the hysteresis of the whole block [V]; 0 where none is modelled. */
   readonly hysteresisV: number;
+  /** Temperature for which the figures above hold [°C]. */
   readonly temperatureC: number;
+  /** Resistances change by exp(-rate dT) as the block warms by dT [1/K]. */
+  readonly resistanceColdRatePerK: number;
   /** Heat capacity [J/K] and resistance to the air [K/W] of the block. */
   readonly heatCapacityJPerK: number;
   readonly heatResistanceKPerW: number;

@@ -21,6 +21,4 @@ export interface LoadSource {
   advance(timeS: number, stepS: number, busVoltageV: number, currentA: number): void;
   /** True while the drive is stopped by a cutoff; the source keeps its clock but asks for nothing. */
   stop(stopped: boolean): void;
-  /** A deep copy, so that a step can be tried and rejected. */
-  copy(): LoadSource;
 }

@@ -1,0 +1,161 @@
+import { headLow, headsPerOne, hysteresisRate, propagator } from './circuit.ts';
+import type { Circuit } from './circuit.ts';
+import type { LoadTerms } from '../run/load-source.ts';
+
+/** Works out voltage source and resistance of each unit and string from the state. */
+export function refresh(circuit: Circuit): void {
+  const {
+    stringStart,
+    charge,
+    lag,
+    polarisationV,
+    hysteresis,
+    hysteresisV,
+    warmth,
+    count,
+    emfV,
+    ohm,
+    belowTap,
+    tables,
+  } = circuit;
+  const { linkOhm, stringEmfV, stringOhm, tapA } = circuit;
+  for (let string = 0; string < stringOhm.length; string += 1) {
+    let emf = 0;
+    let resistance = linkOhm[string]!;
+    const end = stringStart[string + 1]!;
+    for (let unit = stringStart[string]!; unit < end; unit += 1) {
+      const table = tables[unit]!;
+      const place = Math.min(
+        table.length / 2 - 1.000001,
+        Math.max(0, (charge[unit]! - lag[unit]! - headLow) * headsPerOne),
+      );
+      const index = Math.floor(place);
+      const fraction = place - index;
+      const entry = 2 * index;
+      const low = table[entry]!;
+      const lowOhm = table[entry + 1]!;
+      const unitEmf =
+        low +
+        (table[entry + 2]! - low) * fraction -
+        polarisationV[unit]! +
+        hysteresis[unit]! * hysteresisV[unit]!;
+      const unitOhm = (lowOhm + (table[entry + 3]! - lowOhm) * fraction) * warmth[unit]!;
+      emfV[unit] = unitEmf;
+      ohm[unit] = unitOhm;
+      // A mid-point tap flows through the lower units besides the string's current.
+      emf += count[unit]! * (unitEmf - belowTap[unit]! * tapA * unitOhm);
+      resistance += count[unit]! * unitOhm;
+    }
+    stringEmfV[string] = emf;
+    stringOhm[string] = resistance;
+  }
+}
+
+/**
+ * Bus voltage that balances the strings against the loads: upper root of
+ * `(g + G) V^2 - (g E - I0) V + P = 0` with E and g of the closed strings seen through the harness. Leaves the current of
+ * each string in the circuit. NaN when no balance exists (the loads ask for more power than the pack can give) or when
+ * no string is closed.
+ */
+export function solveBus(circuit: Circuit, terms: LoadTerms, harnessOhm: number): number {
+  const { stringEmfV, stringOhm, stringCurrentA, multiplicity, closed } = circuit;
+  let conductance = 0;
+  let shortCurrent = 0;
+  for (let string = 0; string < stringOhm.length; string += 1) {
+    if (closed[string] === 0) continue;
+    const g = multiplicity[string]! / stringOhm[string]!;
+    conductance += g;
+    shortCurrent += g * stringEmfV[string]!;
+  }
+  if (conductance === 0) return Number.NaN;
+  const emf = shortCurrent / conductance;
+  const g = 1 / (1 / conductance + harnessOhm);
+  const a = g + terms.conductanceS;
+  const b = g * emf - terms.currentA;
+  const discriminant = b * b - 4 * a * terms.powerW;
+  if (discriminant < 0) return Number.NaN;
+  const busV = (b + Math.sqrt(discriminant)) / (2 * a);
+  const packV = busV + g * (emf - busV) * harnessOhm;
+  for (let string = 0; string < stringOhm.length; string += 1) {
+    stringCurrentA[string] =
+      closed[string] === 0 ? 0 : (stringEmfV[string]! - packV) / stringOhm[string]!;
+  }
+  return busV;
+}
+
+/**
+ * Advances the state over a step. The current is held at its value extrapolated to the middle of the step (two-step
+ * Adams-Bashforth, second order); charge, lag and polarisation then follow exactly.
+ */
+export function advance(circuit: Circuit, stepS: number): void {
+  const {
+    stringStart,
+    stringCurrentA,
+    previousCurrentA,
+    closed,
+    belowTap,
+    tapA,
+    charge,
+    lag,
+    polarisationV,
+  } = circuit;
+  const { inverseChargePerAs, warmth, hysteresisV, hysteresis } = circuit;
+  const factors = propagator(circuit, stepS);
+  const { previousStepS } = circuit;
+  const weight =
+    previousStepS > 0 && stepS <= 4 * previousStepS ? (0.5 * stepS) / previousStepS : 0;
+  for (let string = 0; string < stringCurrentA.length; string += 1) {
+    const current = stringCurrentA[string]!;
+    const middle =
+      closed[string] === 0 ? 0 : current + weight * (current - previousCurrentA[string]!);
+    previousCurrentA[string] = current;
+    const end = stringStart[string + 1]!;
+    for (let unit = stringStart[string]!; unit < end; unit += 1) {
+      const unitCurrent = middle + belowTap[unit]! * tapA;
+      const entry = 4 * unit;
+      const moved = unitCurrent * stepS * inverseChargePerAs[unit]!;
+      charge[unit] = charge[unit]! - moved;
+      lag[unit] = lag[unit]! * factors[entry]! + unitCurrent * factors[entry + 1]!;
+      polarisationV[unit] =
+        polarisationV[unit]! * factors[entry + 2]! +
+        unitCurrent * warmth[unit]! * factors[entry + 3]!;
+      if (hysteresisV[unit]! > 0) {
+        // Implicit step of h' = -rate |I|/Q (h + sign I): never overshoots.
+        const pull = hysteresisRate * Math.abs(moved);
+        hysteresis[unit] = (hysteresis[unit]! - pull * Math.sign(moved)) / (1 + pull);
+      }
+    }
+  }
+  circuit.previousStepS = stepS;
+}
+
+/** Warms the units by their losses over a step and adapts their resistance; slow, so an explicit step is enough. */
+export function warm(circuit: Circuit, stepS: number): void {
+  const { stringStart, stringCurrentA, belowTap, tapA, ohm, polarisationV, temperatureC, warmth } =
+    circuit;
+  const { heatPerK, coolingPerS, coldRatePerK, ambientC, units } = circuit;
+  for (let string = 0; string < stringCurrentA.length; string += 1) {
+    const end = stringStart[string + 1]!;
+    for (let unit = stringStart[string]!; unit < end; unit += 1) {
+      const current = stringCurrentA[string]! + belowTap[unit]! * tapA;
+      const lossW = current * (current * ohm[unit]! + polarisationV[unit]!);
+      const before = temperatureC[unit]!;
+      const after =
+        before +
+        stepS * (Math.max(0, lossW) * heatPerK[unit]! - coolingPerS[unit]! * (before - ambientC));
+      temperatureC[unit] = after;
+      warmth[unit] = Math.exp(-coldRatePerK[unit]! * (after - units[unit]!.model.temperatureC));
+    }
+  }
+}
+
+/** Voltage at the terminals of one unit [V]. */
+export function unitVoltageV(circuit: Circuit, string: number, unit: number): number {
+  const current = circuit.stringCurrentA[string]! + circuit.belowTap[unit]! * circuit.tapA;
+  return circuit.emfV[unit]! - current * circuit.ohm[unit]!;
+}
+
+/** Forgets the last step's current: the loads have just switched, so it says nothing about the next step. */
+export function forgetSlope(circuit: Circuit): void {
+  circuit.previousStepS = 0;
+}

@@ -1,0 +1,164 @@
+import { kneeFactor } from '../battery/knee.ts';
+import { chemistryTraits } from '../battery/chemistry.ts';
+import { readUniform } from '../battery/uniform-table.ts';
+import type { BlockModel } from '../battery/block-model.ts';
+import type { PackModel, PackUnit } from './pack-model.ts';
+
+/** Grid of the tables over the head: from a reversed unit to a full one. */
+export const headLow = -0.08;
+export const headsPerOne = 1000;
+const headCount = Math.round((1 - headLow) * headsPerOne) + 1;
+
+/** Fall of a cell's voltage per unit of charge taken from an empty cell, until it is reversed [V]. Common practice, no source. */
+const emptyFallV = 60;
+
+/** How fast the hysteresis follows: full swing within about a twentieth of the charge. Common practice, no source. */
+const hysteresisRate = 20;
+
+/**
+ * State and constants of a pack as flat columns, one entry per unit or per string. The stepping functions in
+ * `circuit-step.ts` work on it in place: a run of tens of thousands of steps allocates nothing.
+ */
+export interface Circuit {
+  readonly pack: PackModel;
+  readonly units: readonly PackUnit[];
+  readonly stringStart: Int32Array;
+  // Constants of units
+  readonly count: Float64Array;
+  readonly inverseChargePerAs: Float64Array;
+  readonly lagGain: Float64Array;
+  readonly levellingPerS: Float64Array;
+  readonly polarisationOhm: Float64Array;
+  readonly polarisationPerS: Float64Array;
+  readonly hysteresisV: Float64Array;
+  readonly belowTap: Float64Array;
+  readonly heatPerK: Float64Array;
+  readonly coolingPerS: Float64Array;
+  readonly coldRatePerK: Float64Array;
+  readonly ambientC: number;
+  /** Open-circuit voltage and resistance of each unit over the head, interleaved. */
+  readonly tables: readonly Float64Array[];
+  // State of units
+  readonly charge: Float64Array;
+  readonly lag: Float64Array;
+  readonly polarisationV: Float64Array;
+  readonly hysteresis: Float64Array;
+  readonly temperatureC: Float64Array;
+  readonly warmth: Float64Array;
+  // Derived from the state by `refresh`
+  readonly emfV: Float64Array;
+  readonly ohm: Float64Array;
+  // Strings
+  readonly multiplicity: Float64Array;
+  readonly linkOhm: Float64Array;
+  readonly closed: Uint8Array;
+  readonly stringEmfV: Float64Array;
+  readonly stringOhm: Float64Array;
+  readonly stringCurrentA: Float64Array;
+  readonly previousCurrentA: Float64Array;
+  /** Length of the step that `previousCurrentA` belongs to [s]; 0 when there is none to extrapolate from. */
+  previousStepS: number;
+  /** Current drawn from the mid-point of each string [A]. */
+  tapA: number;
+  readonly propagators: Map<number, Float64Array>;
+}
+
+/** Voltage of a unit against its head, continued below empty down to the reversed cell. */
+function openCircuitV(model: BlockModel, head: number): number {
+  if (head >= 0) return readUniform(model.openCircuit, head);
+  const reversedV = chemistryTraits[model.chemistry].reversedV;
+  return (
+    model.cellGroups *
+    Math.max(reversedV, model.openCircuit.values[0]! / model.cellGroups + emptyFallV * head)
+  );
+}
+
+const tableOf = new WeakMap<BlockModel, Float64Array>();
+
+function interleavedTable(model: BlockModel): Float64Array {
+  let table = tableOf.get(model);
+  if (table === undefined) {
+    table = new Float64Array(2 * headCount);
+    for (let index = 0; index < headCount; index += 1) {
+      const head = headLow + index / headsPerOne;
+      table[2 * index] = openCircuitV(model, head);
+      table[2 * index + 1] = model.resistanceOhm + model.kneeOhm * kneeFactor(head);
+    }
+    tableOf.set(model, table);
+  }
+  return table;
+}
+
+/** Lays out a pack for stepping, every string closed, at rest. */
+export function createCircuit(pack: PackModel, ambientC: number): Circuit {
+  const units = pack.strings.flatMap((string) => string.units);
+  const column = (read: (unit: PackUnit) => number) => Float64Array.from(units, read);
+  const stringStart = new Int32Array(pack.strings.length + 1);
+  pack.strings.forEach((string, index) => {
+    stringStart[index + 1] = stringStart[index]! + string.units.length;
+  });
+  const strings = pack.strings.length;
+  return {
+    pack,
+    units,
+    stringStart,
+    count: column((unit) => unit.count),
+    inverseChargePerAs: column(({ model }) => 1 / (model.capacityAh * 3600)),
+    lagGain: column(({ model }) =>
+      model.availableShare >= 1
+        ? 0
+        : (1 - model.availableShare) /
+          (model.availableShare * model.levellingPerS * model.capacityAh * 3600),
+    ),
+    levellingPerS: column(({ model }) => model.levellingPerS),
+    polarisationOhm: column(({ model }) => model.polarisationOhm),
+    polarisationPerS: column(({ model }) => 1 / model.polarisationS),
+    hysteresisV: column(({ model }) => model.hysteresisV),
+    belowTap: column((unit) => (unit.belowTap ? 1 : 0)),
+    heatPerK: column(({ model }) => 1 / model.heatCapacityJPerK),
+    coolingPerS: column(({ model }) => 1 / (model.heatResistanceKPerW * model.heatCapacityJPerK)),
+    coldRatePerK: column(({ model }) => model.resistanceColdRatePerK),
+    ambientC,
+    tables: units.map(({ model }) => interleavedTable(model)),
+    charge: column((unit) => unit.startCharge),
+    lag: new Float64Array(units.length),
+    polarisationV: new Float64Array(units.length),
+    hysteresis: new Float64Array(units.length),
+    temperatureC: column(({ model }) => model.temperatureC),
+    warmth: new Float64Array(units.length).fill(1),
+    emfV: new Float64Array(units.length),
+    ohm: new Float64Array(units.length),
+    multiplicity: Float64Array.from(pack.strings, (string) => string.strings.length),
+    linkOhm: Float64Array.from(pack.strings, (string) => string.linkOhm),
+    closed: new Uint8Array(strings).fill(1),
+    stringEmfV: new Float64Array(strings),
+    stringOhm: new Float64Array(strings),
+    stringCurrentA: new Float64Array(strings),
+    previousCurrentA: new Float64Array(strings),
+    previousStepS: 0,
+    tapA: 0,
+    propagators: new Map(),
+  };
+}
+
+/** Exact decay factors of lag and polarisation over a step, four numbers per unit; kept for the step lengths in use. */
+export function propagator(circuit: Circuit, stepS: number): Float64Array {
+  let factors = circuit.propagators.get(stepS);
+  if (factors === undefined) {
+    const { units, levellingPerS, lagGain, polarisationPerS, polarisationOhm } = circuit;
+    factors = new Float64Array(4 * units.length);
+    for (let unit = 0; unit < units.length; unit += 1) {
+      const levelled = -Math.expm1(-levellingPerS[unit]! * stepS);
+      const polarised = -Math.expm1(-polarisationPerS[unit]! * stepS);
+      factors[4 * unit] = 1 - levelled;
+      factors[4 * unit + 1] = lagGain[unit]! * levelled;
+      factors[4 * unit + 2] = 1 - polarised;
+      factors[4 * unit + 3] = polarisationOhm[unit]! * polarised;
+    }
+    if (circuit.propagators.size > 64) circuit.propagators.clear();
+    circuit.propagators.set(stepS, factors);
+  }
+  return factors;
+}
+
+export { hysteresisRate };

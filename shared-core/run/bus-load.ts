@@ -1,0 +1,80 @@
+import { converterLoss, converterPoint, demandCurrentA } from '../accessories/converter-input.ts';
+import type { ConverterLoss, ConverterPoint } from '../accessories/converter-input.ts';
+import { isIdle } from '../accessories/demands.ts';
+import type { LoadTerms } from './load-source.ts';
+import type { RunSetup } from './setup.ts';
+
+/** A converter that fell below its lowest input starts again this far above it. */
+const converterRestart = 1.04;
+
+/** All loads of the bus together: motor, controller idle, converter, accessories on the pack. */
+export interface BusLoad {
+  readonly motor: LoadTerms;
+  readonly total: LoadTerms;
+  converter: ConverterPoint;
+  converterOff: boolean;
+  /** While false nothing draws: the machine is switched off and rests. */
+  on: boolean;
+}
+
+const absent: ConverterPoint = {
+  state: 'off',
+  inputPowerW: 0,
+  outputPowerW: 0,
+  outputVoltageV: 0,
+  outputCurrentA: 0,
+};
+
+export function createBusLoad(): BusLoad {
+  const none = () => ({ currentA: 0, powerW: 0, conductanceS: 0 });
+  return { motor: none(), total: none(), converter: absent, converterOff: false, on: true };
+}
+
+/** Prepares the function that works out the loads at a time and bus voltage, once per run. */
+export function busLoadUpdater(
+  setup: RunSetup,
+): (load: BusLoad, timeS: number, busV: number) => void {
+  const { source, converter, converterDemand, packDemand, controllerIdleA } = setup;
+  // A converter without load still idles; without any accessory the user would switch it off.
+  const working = converter !== null && !isIdle(converterDemand) ? converter : null;
+  const loss: ConverterLoss | null = working === null ? null : converterLoss(working);
+  const fixedPoint =
+    working === null || loss === null ? null : converterPoint(working, loss, converterDemand, 1000);
+  const lowestRegulatingV =
+    working === null || fixedPoint === null
+      ? 0
+      : (working.outputVoltageV + fixedPoint.outputCurrentA * working.dropoutResistanceOhm) /
+        (working.maximumDutyPercent / 100);
+
+  const converterAt = (load: BusLoad, busV: number): ConverterPoint => {
+    if (working === null || loss === null || fixedPoint === null) return absent;
+    const lowestV = working.minimumInputV ?? 0;
+    if (load.converterOff) load.converterOff = busV < lowestV * converterRestart;
+    else load.converterOff = busV < lowestV;
+    if (load.converterOff) return absent;
+    // In regulation the point does not depend on the input voltage: no need to work it out at each step.
+    return busV >= lowestRegulatingV
+      ? fixedPoint
+      : converterPoint(working, loss, converterDemand, busV);
+  };
+
+  return (load, timeS, busV) => {
+    const { motor, total } = load;
+    if (!load.on) {
+      motor.currentA = motor.powerW = motor.conductanceS = 0;
+      total.currentA = total.powerW = total.conductanceS = 0;
+      load.converter = absent;
+      return;
+    }
+    source.terms(timeS, busV, motor);
+    load.converter = converterAt(load, busV);
+    total.currentA = motor.currentA + controllerIdleA + packDemand.currentA;
+    total.powerW = motor.powerW + packDemand.powerW + load.converter.inputPowerW;
+    total.conductanceS = motor.conductanceS + packDemand.conductanceS;
+  };
+}
+
+/** Current of the motor terms at a bus voltage [A]; negative while the motor feeds back. */
+export function motorCurrentA(load: BusLoad, busV: number): number {
+  return demandCurrentA(load.motor, busV);
+}

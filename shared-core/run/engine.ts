@@ -1,0 +1,220 @@
+import { demandCurrentA } from '../accessories/converter-input.ts';
+import { isIdle } from '../accessories/demands.ts';
+import { createCheckpoint, keep, restore } from '../pack/checkpoint.ts';
+import { advance, forgetSlope, refresh, solveBus, warm } from '../pack/circuit-step.ts';
+import { createCircuit } from '../pack/circuit.ts';
+import type { Circuit } from '../pack/circuit.ts';
+import { busLoadUpdater, createBusLoad, motorCurrentA } from './bus-load.ts';
+import type { BusLoad } from './bus-load.ts';
+import type { RunSetup } from './setup.ts';
+import { copyWatch, createWatch, tripChecker } from './watch.ts';
+import type { Trip, Watch } from './watch.ts';
+
+/** Shortest and longest adaptive step [s]; powers of two, so that decay factors are computed once for each. */
+const shortestS = 1 / 1024;
+const longestStepS = 64;
+/** Step after the loads have switched [s], and the resolution of trips [s]. */
+const firstStepS = 1 / 16;
+const tripS = 1 / 64;
+/** Share of an empty unit's charge one step may take. */
+const chargePerStep = 0.01;
+
+/** The moving parts of a run; shared with the trial after a rest. */
+export interface Engine {
+  readonly setup: RunSetup;
+  readonly circuit: Circuit;
+  readonly load: BusLoad;
+  readonly watch: Watch;
+  timeS: number;
+  busV: number;
+  busA: number;
+  stepS: number;
+}
+
+export interface Listener {
+  /** Called after each accepted step [s], and with `switched` when the loads have changed since the last call. */
+  step(stepS: number, switched: boolean): void;
+  /** Called when one of several strings opens while the run goes on. */
+  stringOpened(trip: Trip): void;
+}
+
+/** What ended a stretch of stepping. */
+export type Stop = { readonly kind: 'trip'; readonly trip: Trip } | { readonly kind: 'time' };
+
+export function createEngine(setup: RunSetup): Engine {
+  const circuit = createCircuit(setup.pack, setup.ambientC);
+  return {
+    setup,
+    circuit,
+    load: createBusLoad(),
+    watch: createWatch(circuit),
+    timeS: 0,
+    busV: Number.NaN,
+    busA: 0,
+    stepS: firstStepS,
+  };
+}
+
+/** Solves the bus at the present state for the present loads. False when there is no balance. */
+function settle(engine: Engine): boolean {
+  const { circuit, load, setup } = engine;
+  refresh(circuit);
+  const busV = solveBus(circuit, load.total, setup.harnessOhm);
+  if (!(busV > 0)) return false;
+  engine.busV = busV;
+  engine.busA = demandCurrentA(load.total, busV);
+  return true;
+}
+
+/** Current drawn from the middle of each string, from the voltage of the lower half at the last solution. */
+function updateTap(engine: Engine): void {
+  const { setup, circuit, load, busV } = engine;
+  if (isIdle(setup.midPointDemand) || !load.on) {
+    circuit.tapA = 0;
+    return;
+  }
+  const strings = circuit.multiplicity.reduce((sum, count) => sum + count, 0);
+  circuit.tapA = demandCurrentA(setup.midPointDemand, busV / 2) / strings;
+}
+
+/** Loads at the present time, solved twice so that those that depend on the voltage see the voltage they cause. */
+export function switchLoads(engine: Engine, update: ReturnType<typeof busLoadUpdater>): boolean {
+  const { circuit, load } = engine;
+  if (Number.isNaN(engine.busV)) {
+    load.total.currentA = load.total.powerW = load.total.conductanceS = 0;
+    refresh(circuit);
+    const restV = solveBus(circuit, load.total, engine.setup.harnessOhm);
+    if (!(restV > 0)) return false;
+    engine.busV = restV;
+  }
+  for (let round = 0; round < 2; round += 1) {
+    update(load, engine.timeS, engine.busV);
+    updateTap(engine);
+    if (!settle(engine)) return false;
+  }
+  return true;
+}
+
+/**
+ * Steps the circuit until something trips or the time is up.
+ *
+ * Each step: take the loads' terms, advance the state, solve the bus at the end with the same terms, check what trips.
+ * A step that moves the bus too far, or that trips something, is taken back and tried at half the length until the
+ * moment is known to 1/64 s. String openings are events; the run goes on with the other strings.
+ */
+export function stepUntil(engine: Engine, untilS: number, listener: Listener): Stop {
+  const { setup, circuit, load, watch } = engine;
+  const update = busLoadUpdater(setup);
+  const check = tripChecker(setup, circuit, load);
+  const checkpoint = createCheckpoint(circuit);
+  const watchBefore = createWatch(circuit);
+  const fixedS = setup.stepping.kind === 'fixed' ? setup.stepping.stepS : 0;
+  const toleranceV =
+    setup.stepping.kind === 'adaptive' ? setup.stepping.toleranceV : Number.POSITIVE_INFINITY;
+  const collapse: Stop = {
+    kind: 'trip',
+    trip: { cause: 'supply-collapse', value: engine.busV, string: null, unit: null },
+  };
+  let warmS = 0;
+
+  if (!switchLoads(engine, update)) return collapse;
+  listener.step(0, true);
+  while (engine.timeS < untilS - 1e-9) {
+    let stepS = fixedS > 0 ? fixedS : engine.stepS;
+    stepS = Math.min(stepS, setup.source.longestStepS(engine.timeS), untilS - engine.timeS);
+    if (fixedS === 0) stepS = Math.min(stepS, longestByCharge(circuit));
+    const startV = engine.busV;
+    const startA = engine.busA;
+    if (fixedS === 0) {
+      keep(circuit, checkpoint);
+      copyWatch(watch, watchBefore);
+    }
+    let trip: Trip | null = null;
+    for (;;) {
+      advance(circuit, stepS);
+      const solved = settle(engine);
+      trip = solved
+        ? check(watch, engine.timeS + stepS, stepS, engine.busV, engine.busA)
+        : collapse.trip;
+      if (fixedS > 0) break;
+      const moved = solved ? Math.abs(engine.busV - startV) : Number.POSITIVE_INFINITY;
+      const tooFar = moved > toleranceV && stepS > shortestS;
+      if (!tooFar && (trip === null || stepS <= tripS)) {
+        engine.stepS =
+          moved < toleranceV / 4 ? Math.min(longestStepS, 2 * ladder(stepS)) : ladder(stepS);
+        break;
+      }
+      restore(circuit, checkpoint);
+      copyWatch(watchBefore, watch);
+      engine.busV = startV;
+      engine.busA = startA;
+      refresh(circuit);
+      stepS = ladder(stepS) === stepS ? stepS / 2 : ladder(stepS);
+    }
+    engine.timeS += stepS;
+    warmS += stepS;
+    if (warmS >= 8 || fixedS === 0) {
+      warm(circuit, warmS);
+      warmS = 0;
+    }
+    if (trip !== null && trip.cause === 'supply-collapse') return { kind: 'trip', trip };
+    setup.source.advance(
+      engine.timeS - stepS,
+      stepS,
+      0.5 * (startV + engine.busV),
+      motorCurrentA(load, 0.5 * (startV + engine.busV)),
+    );
+    listener.step(stepS, false);
+    if (trip !== null) {
+      if (trip.string === null) return { kind: 'trip', trip };
+      circuit.closed[trip.string] = 0;
+      circuit.stringCurrentA[trip.string] = 0;
+      if (!circuit.closed.includes(1)) return { kind: 'trip', trip };
+      listener.stringOpened(trip);
+    }
+    const before = engine.busA;
+    const beforeV = engine.busV;
+    update(load, engine.timeS, engine.busV);
+    updateTap(engine);
+    if (trip !== null || demandChanged(load, before, beforeV, circuit)) {
+      if (!settle(engine)) return collapse;
+      const jumped =
+        trip !== null || Math.abs(engine.busA - before) > 0.005 * Math.abs(before) + 0.02;
+      if (jumped) {
+        forgetSlope(circuit);
+        engine.stepS = Math.min(engine.stepS, firstStepS);
+        listener.step(0, true);
+      }
+    }
+  }
+  return { kind: 'time' };
+}
+
+/** True when the terms now ask for another current than the solution at the end of the step carried. */
+function demandChanged(load: BusLoad, currentA: number, busV: number, circuit: Circuit): boolean {
+  return (
+    circuit.tapA !== 0 ||
+    Math.abs(demandCurrentA(load.total, busV) - currentA) > 1e-9 * (1 + Math.abs(currentA))
+  );
+}
+
+/** Largest power of two not above a step. */
+function ladder(stepS: number): number {
+  return 2 ** Math.floor(Math.log2(stepS) + 1e-9);
+}
+
+/** Longest step that takes no more than a hundredth of any unit's charge [s]. */
+function longestByCharge(circuit: Circuit): number {
+  let fastest = 0;
+  for (let string = 0; string < circuit.stringCurrentA.length; string += 1) {
+    const current = Math.abs(circuit.stringCurrentA[string]!) + circuit.tapA;
+    for (
+      let unit = circuit.stringStart[string]!;
+      unit < circuit.stringStart[string + 1]!;
+      unit += 1
+    ) {
+      fastest = Math.max(fastest, current * circuit.inverseChargePerAs[unit]!);
+    }
+  }
+  return fastest === 0 ? longestStepS : Math.max(shortestS, chargePerStep / fastest);
+}

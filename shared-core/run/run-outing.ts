@@ -1,0 +1,73 @@
+import { accessoryDemands, isIdle } from '../accessories/demands.ts';
+import { chemistryTraits } from '../battery/chemistry.ts';
+import { expandPack } from '../pack/expand-pack.ts';
+import type { PackModel } from '../pack/pack-model.ts';
+import type { Machine } from '../plan/schema/machine.ts';
+import type { Option } from '../plan/schema/option.ts';
+import type { Outing } from '../plan/schema/outing.ts';
+import { outingLoads } from './outing-loads.ts';
+import type { RunResult } from './result.ts';
+import type { RunSetup, Stepping } from './setup.ts';
+import { simulate } from './simulate.ts';
+
+/** Bus movement allowed per step, per volt of nominal pack voltage: 15 mV at 24 V. */
+const toleranceShare = 0.015 / 24;
+
+/** Nominal voltage of an option's pack [V]. */
+export function nominalVoltageV({ pack }: Option): number {
+  return pack.seriesCount * pack.block.cellGroups * chemistryTraits[pack.block.chemistry].nominalV;
+}
+
+export interface RunChoices {
+  /** False switches every accessory off, and with them the converter. */
+  readonly accessories?: boolean;
+  readonly record?: boolean;
+  readonly stepping?: Stepping;
+  /** A pack already laid out, where the caller runs it more than once. */
+  readonly pack?: PackModel;
+}
+
+/** Everything a run of an option on an outing needs, taken from the plan. */
+export function runSetup(
+  option: Option,
+  machine: Machine,
+  outing: Outing,
+  choices: RunChoices = {},
+): RunSetup {
+  const demands = accessoryDemands(
+    choices.accessories === false ? { ...machine, accessories: [] } : machine,
+  );
+  const controller = option.controller ?? machine.controller;
+  const nominalV = nominalVoltageV(option);
+  const cutoffV = controller.cutoffVoltageV;
+  return {
+    pack: choices.pack ?? expandPack(option, outing.ambientC, !isIdle(demands['mid-point'])),
+    source: outingLoads(machine, controller, outing, option),
+    ambientC: outing.ambientC,
+    harnessOhm: machine.harnessResistanceOhm,
+    controllerIdleA: controller.idleCurrentA,
+    cutoffV,
+    cutoffDelayS: controller.cutoffDelayS,
+    restartV: controller.restartVoltageV ?? (cutoffV ?? 0) + nominalV / 12,
+    converter: machine.converter,
+    converterDemand: demands.converter,
+    packDemand: demands.pack,
+    midPointDemand: demands['mid-point'],
+    depthLimitPercent: option.depthLimitPercent,
+    longestS: outing.longestMin * 60,
+    restAfterS: outing.restAfterMin * 60,
+    endWhenEmpty: false,
+    stepping: choices.stepping ?? { kind: 'adaptive', toleranceV: toleranceShare * nominalV },
+    record: choices.record ?? true,
+  };
+}
+
+/** Runs an outing on an option: the function behind every run time on screen, on paper and on the command line. */
+export function runOuting(
+  option: Option,
+  machine: Machine,
+  outing: Outing,
+  choices: RunChoices = {},
+): RunResult {
+  return simulate(runSetup(option, machine, outing, choices));
+}
