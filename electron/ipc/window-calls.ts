@@ -1,7 +1,7 @@
 import { clipboard, shell as system } from 'electron';
 import { failure, success } from '#core/shell/failure.ts';
 import { reportText } from '../diagnostics/report.ts';
-import { linkAddresses } from '../security/links.ts';
+import { linkAddresses } from '#core/shell/links.ts';
 import { markReady, showDocumentState } from '../windows/plan-window.ts';
 import type { CallHandlers } from './answer-calls.ts';
 import type { Shell } from '../shell.ts';

@@ -1,6 +1,6 @@
-import type { LinkKey } from '#core/shell/documents.ts';
+import type { LinkKey } from './documents.ts';
 
-/** The only addresses the program ever hands to the system browser; the page names them by key. */
+/** The only addresses the program ever hands to a browser; the page names them by key. */
 export const linkAddresses = {
   'electron-licence': 'https://github.com/electron/electron/blob/main/LICENSE',
   'chromium-licences': 'https://source.chromium.org/chromium/chromium/src/+/main:LICENSE',
