@@ -11,7 +11,11 @@ import {
 import type { ChargePack, ChargeUnit, Gassing } from './charge-unit.ts';
 
 /** Charge of a unit at the start [%]; null leaves the plan's own figure. */
-export type StartPercent = (string: number, position: number) => number | null;
+export type StartPercent = (
+  string: number,
+  position: number,
+  group: number | null,
+) => number | null;
 
 /**
  * The option's pack as a charger sees it.
@@ -31,7 +35,7 @@ export function chargePack(
       count: string.strings.length,
       linkOhm: string.linkOhm,
       units: string.units.map((unit) =>
-        chargeUnit(unit, startPercent(string.strings[0] ?? 1, unit.positions[0] ?? 1)),
+        chargeUnit(unit, startPercent(string.strings[0] ?? 1, unit.positions[0] ?? 1, unit.group)),
       ),
     })),
   };
@@ -52,6 +56,7 @@ function chargeUnit(unit: PackUnit, startPercent: number | null): ChargeUnit {
         ? null
         : { startV: behaviour.balanceFromV * model.cellGroups, currentA: usualBalanceA },
     opensAboveV: bms === null ? null : bms.groupHighV * model.cellGroups,
+    opensAboveA: bms === null ? null : bms.continuousChargeA,
     startShare: startPercent === null ? unit.startCharge : startPercent / 100,
   };
 }
@@ -61,7 +66,14 @@ export function electricalUnit(
   model: BlockModel,
 ): Omit<
   ChargeUnit,
-  'label' | 'count' | 'position' | 'group' | 'balancing' | 'opensAboveV' | 'startShare'
+  | 'label'
+  | 'count'
+  | 'position'
+  | 'group'
+  | 'balancing'
+  | 'opensAboveV'
+  | 'opensAboveA'
+  | 'startShare'
 > {
   const behaviour = chargeBehaviours[model.chemistry];
   const cold = Math.exp(acceptanceColdRatePerK * (25 - model.temperatureC));

@@ -9,6 +9,18 @@ import {
 } from './charge-result.ts';
 import type { ChargerProgram } from './charger-program.ts';
 
+/** One step as booked: state at its end, means over it. */
+export interface ChargeStep {
+  readonly timeH: number;
+  readonly stepH: number;
+  readonly stage: ChargeStage;
+  readonly storedAh: number;
+  readonly voltageV: number;
+  readonly currentA: number;
+  readonly meanV: number;
+  readonly meanA: number;
+}
+
 /** Gathers the columns and the sums of a charge. */
 export class ChargeRecorder {
   readonly capacityAh: number;
@@ -57,26 +69,20 @@ export class ChargeRecorder {
     this.#row(0, this.voltageV, 0, 'bulk');
   }
 
-  record(
-    timeH: number,
-    voltageV: number,
-    currentA: number,
-    stage: ChargeStage,
-    storedAh: number,
-    stepH: number,
-  ): void {
+  record(step: ChargeStep): void {
+    const { timeH, stepH, voltageV, currentA, meanV, meanA } = step;
     const before = this.chargePercent;
     this.chargePercent = packPercent(this.#strings);
     this.#hoursTo80 ??= crossing(80, before, this.chargePercent, timeH, stepH);
     this.#hoursToFull ??= crossing(fullPercent, before, this.chargePercent, timeH, stepH);
     this.voltageV = voltageV;
     this.currentA = currentA;
-    this.#inAh += currentA * stepH;
-    this.#inWh += currentA * voltageV * stepH;
-    this.#storedAh += storedAh;
+    this.#inAh += meanA * stepH;
+    this.#inWh += meanA * meanV * stepH;
+    this.#storedAh += step.storedAh;
     if (currentA * voltageV > this.#peakW) this.#peakW = currentA * voltageV;
     if (voltageV > this.#highestV) this.#highestV = voltageV;
-    this.#row(timeH, voltageV, currentA, stage);
+    this.#row(timeH, voltageV, currentA, step.stage);
   }
 
   /** A row after the charge proper; it counts in no sum. */

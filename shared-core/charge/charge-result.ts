@@ -19,6 +19,8 @@ export type ChargeEnd =
   | 'timer'
   /** A cell group reached its limit and the BMS opened. */
   | 'bms-group-high'
+  /** The current was above what the BMS lets in, and it opened. */
+  | 'bms-over-current'
   /** The charge wanted was reached. */
   | 'target'
   /** The time asked for ran out while the charger was still at work. */

@@ -47,6 +47,8 @@ export interface ChargeUnit {
   readonly balancing: Balancing | null;
   /** Voltage of one unit at which its BMS opens; null without BMS. */
   readonly opensAboveV: number | null;
+  /** Charge current at which its BMS opens [A]; null where none is stated. */
+  readonly opensAboveA: number | null;
   /** Charge at the start, 0 to 1. */
   readonly startShare: number;
 }

@@ -53,45 +53,60 @@ export function simulateCharge(
   let stage: ChargeStage = 'bulk';
   let timeH = 0;
   let ended: ChargeEnd | null = null;
-  while (ended === null) {
-    const perHour = Math.max(recorder.currentA, 0.001 * capacityAh) / capacityAh;
-    let stepH = Math.min(longestStepH, wishes.shareStep / perHour, limitH - timeH);
-    if (timeH === 0) stepH = Math.min(stepH, shortestStepH * 5);
+  const at = (stepH: number) => {
     prepareStrings(strings, stepH);
-    let solved = solveCharge(strings, sourceOf(program, stage, pack.leadOhm));
-    if (stage === 'bulk' && program.kind !== 'wall-supply') {
-      const terminalV = solved.voltageV + solved.currentA * pack.leadOhm;
-      if (terminalV > program.endVoltageV) {
-        const before = recorder.voltageV + recorder.currentA * pack.leadOhm;
-        const reach =
-          before < program.endVoltageV && timeH > 0
-            ? (program.endVoltageV - before) / (terminalV - before)
-            : 0;
-        if (reach * stepH > shortestStepH && reach < 0.98) {
-          stepH *= reach;
-          prepareStrings(strings, stepH);
-          solved = solveCharge(strings, sourceOf(program, stage, pack.leadOhm));
-        } else {
-          stage = 'absorption';
-          recorder.bulkHours = timeH;
-          prepareStrings(strings, stepH);
-          solved = solveCharge(strings, sourceOf(program, stage, pack.leadOhm));
-        }
+    return solveCharge(strings, sourceOf(program, stage, pack.leadOhm));
+  };
+  const regulated = program.kind !== 'wall-supply';
+  let now = at(0);
+  if (now.currentA < 1e-4 * capacityAh) ended = 'no-current';
+  while (ended === null) {
+    if (
+      stage === 'bulk' &&
+      regulated &&
+      now.voltageV + now.currentA * pack.leadOhm >= program.endVoltageV - 1e-4
+    ) {
+      stage = 'absorption';
+      recorder.bulkHours = timeH;
+      now = at(0);
+      if (timeH === 0 && now.currentA < 1e-4 * capacityAh) {
+        ended = 'no-current';
+        break;
       }
     }
-    if (timeH === 0 && solved.currentA < 1e-4 * capacityAh) {
-      ended = 'no-current';
-      break;
+    const perHour = Math.max(now.currentA, 0.001 * capacityAh) / capacityAh;
+    let stepH = Math.min(longestStepH, wishes.shareStep / perHour, limitH - timeH);
+    if (timeH === 0) stepH = Math.min(stepH, shortestStepH * 5);
+    let middle = at(stepH);
+    if (stage === 'bulk' && regulated) {
+      const lead = now.currentA * pack.leadOhm;
+      const rise = 2 * (middle.voltageV - now.voltageV);
+      const room = program.endVoltageV - now.voltageV - lead;
+      if (rise > room) {
+        stepH = Math.max(shortestStepH / 10, (stepH * room) / rise);
+        middle = at(stepH);
+      }
     }
+    if (stage === 'absorption' && program.tailCurrentA !== null) {
+      const fall = 2 * (now.currentA - middle.currentA);
+      const room = now.currentA - program.tailCurrentA;
+      if (fall > room) {
+        stepH = Math.max(shortestStepH, (stepH * room) / fall);
+        middle = at(stepH);
+      }
+    }
+    const storedAh = storedIn(strings, stepH);
     timeH += stepH;
-    recorder.record(
+    now = at(0);
+    recorder.record({
       timeH,
-      solved.voltageV,
-      solved.currentA,
-      stage,
-      storedIn(strings, stepH),
       stepH,
-    );
+      stage,
+      storedAh,
+      ...now,
+      meanV: middle.voltageV,
+      meanA: middle.currentA,
+    });
     ended = endOf(strings, recorder, program, wishes, stage, timeH, limitH);
   }
   recorder.finish(ended, timeH, stage);
@@ -139,13 +154,14 @@ function endOf(
   timeH: number,
   limitH: number,
 ): ChargeEnd | null {
-  if (opened(strings)) return 'bms-group-high';
+  const opening = opened(strings);
+  if (opening !== null) return opening;
   if (wishes.targetPercent !== null && recorder.chargePercent >= wishes.targetPercent)
     return 'target';
   if (
     stage === 'absorption' &&
     program.tailCurrentA !== null &&
-    recorder.currentA <= program.tailCurrentA
+    recorder.currentA <= program.tailCurrentA * 1.001
   )
     return 'tail-current';
   if (timeH >= limitH - 1e-9)
@@ -153,12 +169,16 @@ function endOf(
   return null;
 }
 
-function opened(strings: readonly StringState[]): boolean {
-  return strings.some((string) =>
-    string.units.some(
-      (state) => state.unit.opensAboveV !== null && state.voltageV > state.unit.opensAboveV,
-    ),
-  );
+/** A BMS that has just opened, and why. */
+function opened(strings: readonly StringState[]): ChargeEnd | null {
+  for (const string of strings) {
+    for (const { unit, voltageV } of string.units) {
+      if (unit.opensAboveA !== null && string.currentA > unit.opensAboveA * 1.02)
+        return 'bms-over-current';
+      if (unit.opensAboveV !== null && voltageV > unit.opensAboveV) return 'bms-group-high';
+    }
+  }
+  return null;
 }
 
 /** Float, or rest without current, after the charge. */

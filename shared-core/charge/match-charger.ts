@@ -1,0 +1,80 @@
+import { chemistryTraits } from '../battery/chemistry.ts';
+import type { Language } from '../plan/language.ts';
+import type { Charger } from '../plan/schema/charger.ts';
+import type { Option } from '../plan/schema/option.ts';
+import type { Thresholds } from '../plan/schema/thresholds.ts';
+import { wantedVoltages } from './charge-wishes.ts';
+import { estimateChargeHours } from './estimate-charge-hours.ts';
+import { matchCurrent, matchPort } from './match-current.ts';
+import { matchCellCount, matchChemistry, matchPulses, matchTemperature } from './match-kind.ts';
+import type { ChargerMatch, MatchAspect } from './match-result.ts';
+import { givenVoltages, matchEndVoltage, matchFloatVoltage } from './match-voltage.ts';
+
+/** In what state and at what temperature the charger meets the pack. */
+export interface MatchConditions {
+  /** Temperature of blocks and charger [°C]. */
+  readonly ambientC: number;
+  /** Charge left when the charger is plugged in [%]. */
+  readonly remainingPercent: number;
+  readonly thresholds: Thresholds;
+  readonly language?: Language;
+}
+
+/** Order in which one aspect decides over another. */
+const weight = { misfits: 3, unknown: 2, limits: 1, fits: 0 } as const;
+
+/**
+ * Whether a charger fits a pack: chemistry, cell count, end and float voltage at the temperature of the day, current,
+ * port, cold, pulses; each with its reason. Equal volts is not a match: 29.4 V is the end of twelve lead cells and of
+ * seven NMC groups.
+ */
+export function matchCharger(
+  option: Pick<Option, 'pack' | 'portLimitA'>,
+  charger: Charger,
+  conditions: MatchConditions,
+): ChargerMatch {
+  const { pack } = option;
+  const { ambientC, remainingPercent, thresholds, language = 'en' } = conditions;
+  const wanted = wantedVoltages(pack, ambientC, thresholds);
+  const given = givenVoltages(charger, ambientC);
+  const aspects: MatchAspect[] = [
+    matchChemistry(pack, charger, language),
+    matchCellCount(pack, charger, language),
+    matchEndVoltage(pack, charger, wanted, ambientC, thresholds, language),
+    matchFloatVoltage(charger, wanted, ambientC, thresholds, language),
+    matchCurrent(pack, charger, language),
+    matchPort(option.portLimitA, charger, language),
+    matchTemperature(pack, ambientC, remainingPercent, language),
+    matchPulses(pack, charger, language),
+  ];
+  const verdict = aspects.reduce<MatchAspect['verdict']>(
+    (worst, { verdict: next }) => (weight[next] > weight[worst] ? next : worst),
+    'fits',
+  );
+  const usable = verdict !== 'misfits' && given.endV !== null;
+  return {
+    verdict,
+    aspects,
+    hoursToFull: usable ? hoursFor(option, charger, remainingPercent) : null,
+    wantedEndVoltageV: wanted.endV,
+    givenEndVoltageV: given.endV,
+  };
+}
+
+function hoursFor(
+  option: Pick<Option, 'pack'>,
+  charger: Charger,
+  remainingPercent: number,
+): number {
+  const { block, parallelCount } = option.pack;
+  const lithium = chemistryTraits[block.chemistry].family === 'lithium';
+  return estimateChargeHours({
+    chemistry: block.chemistry,
+    capacityAh: block.capacityAh * parallelCount,
+    remainingPercent,
+    currentA: charger.currentA,
+    tailCurrentA:
+      charger.tailCurrentA ?? (lithium ? 0.03 * block.capacityAh * parallelCount : null),
+    maximumHours: charger.maximumHours,
+  });
+}

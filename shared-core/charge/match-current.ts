@@ -1,0 +1,96 @@
+import { chemistryTraits } from '../battery/chemistry.ts';
+import { amount } from '../findings/amount.ts';
+import type { Language } from '../plan/language.ts';
+import type { Charger } from '../plan/schema/charger.ts';
+import type { Pack } from '../plan/schema/option.ts';
+import type { MatchAspect } from './match-result.ts';
+
+/** Usual window of the charge current over capacity [A/(A·h)]: lead 0.1 to 0.3 (published), lithium up to 0.5. */
+const usualWindow = {
+  lead: { low: 0.1, high: 0.3 },
+  lithium: { low: 0, high: 0.5 },
+} as const;
+
+/** What the pack takes [A]: its own limits where stated, else what is usual; `high` from whatever gives in first. */
+export function chargeCurrentWindow(pack: Pack): { readonly lowA: number; readonly highA: number } {
+  const { block, parallelCount } = pack;
+  const usual = usualWindow[chemistryTraits[block.chemistry].family];
+  const ownA = block.maximumChargeA ?? usual.high * block.capacityAh;
+  const bmsA = block.bms?.continuousChargeA ?? Number.POSITIVE_INFINITY;
+  return {
+    lowA: usual.low * block.capacityAh * parallelCount,
+    highA: Math.min(ownA, bmsA) * parallelCount,
+  };
+}
+
+export function matchCurrent(pack: Pack, charger: Charger, language: Language): MatchAspect {
+  const { lowA, highA } = chargeCurrentWindow(pack);
+  const given = amount(charger.currentA, 'A', language);
+  const most = amount(highA, 'A', language);
+  const least = amount(lowA, 'A', language);
+  if (charger.currentA > highA) {
+    return {
+      aspect: 'current',
+      verdict: 'limits',
+      reason: {
+        en: `Gives ${given}; the pack takes ${most} at most.`,
+        de: `Gibt ${given}; das Pack nimmt höchstens ${most}.`,
+      }[language],
+      findingId: 'CHG-3',
+    };
+  }
+  if (charger.currentA < lowA) {
+    return {
+      aspect: 'current',
+      verdict: 'limits',
+      reason: {
+        en: `Gives ${given}; lead of this size wants at least ${least} to be stirred and filled in a night.`,
+        de: `Gibt ${given}; Blei dieser Größe möchte mindestens ${least}, um über Nacht voll zu werden.`,
+      }[language],
+      findingId: 'CHG-3',
+    };
+  }
+  return {
+    aspect: 'current',
+    verdict: 'fits',
+    reason: {
+      en: `Gives ${given}; the pack takes up to ${most}.`,
+      de: `Gibt ${given}; das Pack nimmt bis zu ${most}.`,
+    }[language],
+    findingId: null,
+  };
+}
+
+export function matchPort(
+  portLimitA: number | null,
+  charger: Charger,
+  language: Language,
+): MatchAspect {
+  const given = amount(charger.currentA, 'A', language);
+  if (portLimitA === null) {
+    return {
+      aspect: 'port',
+      verdict: 'unknown',
+      reason: {
+        en: 'What port and lead carry is missing.',
+        de: 'Was Ladebuchse und Leitung tragen, fehlt.',
+      }[language],
+      findingId: 'CHG-3',
+    };
+  }
+  const limit = amount(portLimitA, 'A', language);
+  const over = charger.currentA > portLimitA;
+  return {
+    aspect: 'port',
+    verdict: over ? 'limits' : 'fits',
+    reason: over
+      ? {
+          en: `${given} is more than the ${limit} of port and lead.`,
+          de: `${given} sind mehr als die ${limit} von Buchse und Leitung.`,
+        }[language]
+      : { en: `Port and lead carry ${limit}.`, de: `Buchse und Leitung tragen ${limit}.` }[
+          language
+        ],
+    findingId: over ? 'CHG-3' : null,
+  };
+}
