@@ -47,10 +47,13 @@ export function matchCharger(
     matchTemperature(pack, ambientC, remainingPercent, language),
     matchPulses(pack, charger, language),
   ];
-  const verdict = aspects.reduce<MatchAspect['verdict']>(
-    (worst, { verdict: next }) => (weight[next] > weight[worst] ? next : worst),
-    'fits',
-  );
+  const verdict = aspects
+    // A port nobody has looked at is a question of its own, not a doubt about the charger.
+    .filter((entry) => entry.aspect !== 'port' || entry.verdict !== 'unknown')
+    .reduce<MatchAspect['verdict']>(
+      (worst, { verdict: next }) => (weight[next] > weight[worst] ? next : worst),
+      'fits',
+    );
   const usable = verdict !== 'misfits' && given.endV !== null;
   return {
     verdict,
