@@ -4,7 +4,7 @@ export interface DriveSeries {
   readonly speedKmh: Float64Array;
   /** Current of the whole motor circuit at the controller's output; negative while braking. */
   readonly motorCurrentA: Float64Array;
-  /** Winding temperature; NaN-free: the ambient temperature where none can be computed. */
+  /** Winding temperature; the ambient temperature where the motor's thermal data are missing. */
   readonly motorTemperatureC: Float64Array;
 }
 
@@ -42,6 +42,8 @@ export interface DriveResult {
   readonly energyPerKmWh: number | null;
   /** Root mean square over the whole run. */
   readonly motorRmsA: number;
+  /** The same in each single motor: what heats it. */
+  readonly eachMotorRmsA: number;
   readonly motorPeakA: number;
   readonly batteryRmsA: number;
   readonly batteryPeakA: number;
