@@ -1,0 +1,52 @@
+import { z } from 'zod';
+import { resolvePath, withoutNull } from '#core/plan/field-docs.ts';
+import { editField, readField } from '../state/plan-path.ts';
+import { usePlan } from '../state/plan-store.ts';
+import { useSettings } from '../state/settings-store.ts';
+import { useFieldWords } from '../text/field-words.ts';
+import { shownUnit } from '../text/shown-unit.ts';
+import { QuantityInput } from './QuantityInput.tsx';
+import { rangeOf } from './quantity-range.ts';
+
+export interface QuantityFieldProps {
+  /** Path of a number field of the plan, e.g. `machine.harnessResistanceOhm`. */
+  readonly path: string;
+  /** In place of the title of the schema. */
+  readonly label?: string;
+  readonly hideLabel?: boolean;
+  readonly assumed?: string | undefined;
+  readonly emptyWords?: string;
+  /** In place of the plain edit of the field, where more must change with it. */
+  readonly onCommit?: (value: number | null) => void;
+}
+
+/** A number of the plan: title, unit, range and help come from the schema. */
+export const QuantityField = (props: QuantityFieldProps) => {
+  const { path, onCommit } = props;
+  const value = usePlan((plan) => readField(plan, path));
+  const units = useSettings((state) => state.units);
+  const words = useFieldWords(path);
+  const schema = resolvePath(path)?.schema;
+  // A field that an undo has just taken away is rendered once more before its owner goes.
+  if (schema === undefined || value === undefined) return null;
+  const inner = withoutNull(schema);
+  const stored = words.unit ?? '';
+  const label = props.label ?? words.title;
+  return (
+    <QuantityInput
+      label={label}
+      help={words.help}
+      value={typeof value === 'number' ? value : null}
+      onCommit={onCommit ?? ((next) => editField(label, path, next))}
+      storedUnit={stored}
+      shownUnit={shownUnit(path, words.unit, units)}
+      range={rangeOf(path)}
+      nullable={schema !== inner}
+      integer={inner instanceof z.ZodNumber && inner.format === 'safeint'}
+      assumed={props.assumed}
+      emptyWords={props.emptyWords}
+      hideLabel={props.hideLabel}
+      field={path}
+    />
+  );
+};

@@ -1,0 +1,180 @@
+import { useEffect, useId, useState, type KeyboardEvent } from 'react';
+import { useSettings } from '../state/settings-store.ts';
+import { decimalMarkOf, formatTyped } from '../text/format.ts';
+import { convertShown } from '../text/shown-unit.ts';
+import { controlTexts } from '../text/controls.ts';
+import { useText } from '../text/use-text.ts';
+import { Button } from './Button.tsx';
+import { FieldFrame } from './FieldFrame.tsx';
+import { inRange, rangeWords, spinStep, type QuantityRange } from './quantity-range.ts';
+import { readQuantity, type TypedQuantity } from './read-quantity.ts';
+
+export interface QuantityInputProps {
+  readonly label: string;
+  readonly help?: string | undefined;
+  /** Value in the stored unit; null is not known. */
+  readonly value: number | null;
+  readonly onCommit: (value: number | null) => void;
+  readonly storedUnit: string;
+  readonly shownUnit: string;
+  readonly range: QuantityRange;
+  readonly nullable: boolean;
+  readonly integer: boolean;
+  /** What the program takes when the value is not known, with its unit. */
+  readonly assumed?: string | undefined;
+  /** Words for an empty field, where "not known" is not what it means. */
+  readonly emptyWords?: string | undefined;
+  readonly hideLabel?: boolean | undefined;
+  /** Path of the plan field, for links that lead here. */
+  readonly field?: string | undefined;
+}
+
+/** A number with its unit. Typed text stays until it is right; only right values reach `onCommit`. */
+export const QuantityInput = (props: QuantityInputProps) => {
+  const { label, help, value, storedUnit, shownUnit, range, nullable, integer, hideLabel } = props;
+  const id = useId();
+  const text = useText(controlTexts);
+  const language = useSettings((state) => state.language);
+  const written =
+    value === null ? '' : formatTyped(convertShown(value, storedUnit, shownUnit), language);
+  const [draft, setDraft] = useState<string | null>(null);
+  const [trouble, setTrouble] = useState<TypedQuantity | string | null>(null);
+  const shown = draft ?? written;
+
+  // An undo or another edit of the same field replaces what was typed.
+  useEffect(() => {
+    setDraft(null);
+    setTrouble(null);
+  }, [value, shownUnit, language]);
+
+  const take = (next: number | null): void => {
+    const words = (): string => rangeWords(range, storedUnit, shownUnit, language, text.fromTo);
+    if (next === null && !nullable) return setTrouble(text.needed(words()));
+    if (next !== null && integer && !Number.isInteger(next)) return setTrouble(text.whole(words()));
+    if (next !== null && !inRange(next, range)) return setTrouble(text.outOfRange(words()));
+    setDraft(null);
+    setTrouble(null);
+    if (next !== value) props.onCommit(next);
+  };
+
+  const commit = (): void => {
+    if (draft === null || draft === written) {
+      setDraft(null);
+      return setTrouble(null);
+    }
+    const typed = readQuantity(draft, storedUnit, shownUnit, decimalMarkOf(language));
+    if (typed.kind === 'empty') return take(null);
+    if (typed.kind === 'value') return take(typed.value);
+    return setTrouble(typed);
+  };
+
+  const spin = (direction: number): void => {
+    const typed =
+      draft === null ? null : readQuantity(draft, storedUnit, shownUnit, decimalMarkOf(language));
+    const from = typed?.kind === 'value' ? typed.value : (value ?? range.min ?? 0);
+    const at = convertShown(from, storedUnit, shownUnit);
+    const next = Number((at + direction * spinStep(at, integer)).toPrecision(10));
+    const stored = convertShown(next, shownUnit, storedUnit);
+    if (inRange(stored, range)) take(stored);
+  };
+
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const steps: Readonly<Record<string, number>> = {
+      ArrowUp: 1,
+      ArrowDown: -1,
+      PageUp: 10,
+      PageDown: -10,
+    };
+    const step = steps[event.key];
+    if (step !== undefined) {
+      event.preventDefault();
+      spin(step);
+    } else if (event.key === 'Enter') commit();
+    else if (event.key === 'Escape' && draft !== null) {
+      event.stopPropagation();
+      setDraft(null);
+      setTrouble(null);
+    }
+  };
+
+  const empty =
+    props.emptyWords ?? (props.assumed === undefined ? text.notKnown : text.assumed(props.assumed));
+  return (
+    <FieldFrame
+      id={id}
+      label={label}
+      help={help}
+      hideLabel={hideLabel ?? false}
+      helpExtra={
+        nullable && value !== null ? (
+          <div>
+            <Button onPress={() => take(null)}>{props.emptyWords ?? text.setNotKnown}</Button>
+          </div>
+        ) : undefined
+      }
+      error={<Trouble trouble={trouble} unit={shownUnit} typed={shown} onChoose={take} />}
+      hasError={trouble !== null}
+    >
+      <div className="input-box input-box-number" data-invalid={trouble !== null}>
+        <input
+          id={id}
+          type="text"
+          inputMode={range.min !== null && range.min < 0 ? 'text' : 'decimal'}
+          autoComplete="off"
+          spellCheck={false}
+          role="spinbutton"
+          aria-label={`${label}${shownUnit === '' ? '' : `, ${shownUnit}`}`}
+          aria-valuenow={value ?? undefined}
+          aria-valuetext={value === null ? empty : `${written} ${shownUnit}`.trim()}
+          aria-invalid={trouble !== null}
+          aria-describedby={trouble === null ? undefined : `${id}-error`}
+          data-field={props.field}
+          placeholder={nullable ? empty : ''}
+          title={nullable && value === null ? empty : undefined}
+          value={shown}
+          onChange={(event) => {
+            setDraft(event.target.value);
+            setTrouble(null);
+          }}
+          onFocus={(event) => event.target.select()}
+          onBlur={commit}
+          onKeyDown={onKeyDown}
+        />
+        {shownUnit === '' ? null : (
+          <span className="input-unit" aria-hidden="true">
+            {shownUnit}
+          </span>
+        )}
+      </div>
+    </FieldFrame>
+  );
+};
+
+interface TroubleProps {
+  readonly trouble: TypedQuantity | string | null;
+  readonly unit: string;
+  readonly typed: string;
+  readonly onChoose: (value: number) => void;
+}
+
+const Trouble = ({ trouble, unit, typed, onChoose }: TroubleProps) => {
+  const text = useText(controlTexts);
+  if (trouble === null) return null;
+  if (typeof trouble === 'string') return <>{trouble}</>;
+  if (trouble.kind === 'question') {
+    return (
+      <>
+        {text.ambiguous(typed)}
+        <span>
+          {trouble.readings.map((reading) => (
+            <Button key={reading.label} onPress={() => onChoose(reading.value)}>
+              {reading.label}
+            </Button>
+          ))}
+        </span>
+      </>
+    );
+  }
+  if (trouble.kind === 'mistake') return <>{text.mistake(trouble.problem, trouble.remedy, unit)}</>;
+  return null;
+};

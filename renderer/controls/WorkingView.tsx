@@ -1,0 +1,52 @@
+import { controlTexts } from '../text/controls.ts';
+import { useText } from '../text/use-text.ts';
+import { FieldLink } from './FieldLink.tsx';
+import type { Working, WorkingValue } from './working.ts';
+
+/** A working in full: formula, inputs, steps, result, range of validity, source. */
+export const WorkingView = ({ working }: { readonly working: Working }) => {
+  const text = useText(controlTexts);
+  return (
+    <div className="working">
+      <div className="working-formula">
+        {working.formula.map((line) => (
+          <div key={line}>{line}</div>
+        ))}
+      </div>
+      <Values title={text.inputs} values={working.inputs} />
+      {working.steps === undefined ? null : <Values title={text.steps} values={working.steps} />}
+      <dl className="working-values working-result">
+        <dt>{working.result.label}</dt>
+        <dd>{working.result.value}</dd>
+      </dl>
+      {working.validity === undefined ? null : (
+        <p className="working-note">
+          <b>{text.validity}</b> {working.validity}
+        </p>
+      )}
+      <p className="working-note">
+        <b>{text.source}</b> {working.source}
+      </p>
+    </div>
+  );
+};
+
+const Values = ({
+  title,
+  values,
+}: {
+  readonly title: string;
+  readonly values: readonly WorkingValue[];
+}) => (
+  <div>
+    <h4 className="working-head">{title}</h4>
+    <dl className="working-values">
+      {values.map(({ label, value, field }) => (
+        <div key={label} className="working-row">
+          <dt>{field === undefined ? label : <FieldLink field={field}>{label}</FieldLink>}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  </div>
+);

@@ -1,0 +1,113 @@
+import { create } from 'zustand';
+import { createStudyClient, type StudyClient } from '../workers/study-client.ts';
+import type { StudyAnswer } from '../workers/study-message.ts';
+import { planStore } from './plan-store.ts';
+import { useSettings } from './settings-store.ts';
+import type { PlanProblem } from '#core/plan/problem.ts';
+import type { Plan } from '#core/plan/schema/plan.ts';
+import type { PlanStudy } from '#core/study/study.ts';
+
+export interface StudyState {
+  /** Figures on screen; null before the first result. */
+  readonly study: PlanStudy | null;
+  /** The plan those figures belong to. */
+  readonly studied: Plan | null;
+  /** Figures before the last edit, for the ghost in the charts. */
+  readonly before: PlanStudy | null;
+  /** The figures do not belong to the plan on screen (yet). */
+  readonly stale: boolean;
+  /** Work has gone on for more than a second. */
+  readonly slow: boolean;
+  readonly problems: readonly PlanProblem[];
+  readonly failure: string | null;
+  /** From the edit to its figures [ms]. */
+  readonly tookMs: number | null;
+}
+
+export const useStudyState = create<StudyState>(() => ({
+  study: null,
+  studied: null,
+  before: null,
+  stale: true,
+  slow: false,
+  problems: [],
+  failure: null,
+  tookMs: null,
+}));
+
+let client: StudyClient | null = null;
+/** `base` tells plans apart: it changes when another plan is put in place. */
+let asked: { plan: Plan; at: number; base: number } | null = null;
+let studiedBase = 0;
+let slowTimer: ReturnType<typeof setTimeout> | undefined;
+
+const settle = (state: Partial<StudyState>): void => {
+  clearTimeout(slowTimer);
+  useStudyState.setState({ slow: false, ...state });
+};
+
+const take = (answer: StudyAnswer): void => {
+  if (asked === null) return;
+  const { plan, at, base } = asked;
+  if (answer.kind === 'problems') return settle({ problems: answer.problems, failure: null });
+  if (answer.kind === 'failed') return settle({ failure: answer.message });
+  const { study, studied, before } = useStudyState.getState();
+  const otherPlan = base !== studiedBase;
+  studiedBase = base;
+  settle({
+    study: answer.study,
+    studied: plan,
+    // A ghost of another plan, or of the same state in another language, would mean nothing.
+    before: otherPlan ? null : studied === plan ? before : study,
+    stale: false,
+    problems: [],
+    failure: null,
+    tookMs: performance.now() - at,
+  });
+};
+
+const ask = (plan: Plan): void => {
+  asked = { plan, at: performance.now(), base: planStore.getState().baseId };
+  useStudyState.setState({ stale: true });
+  clearTimeout(slowTimer);
+  slowTimer = setTimeout(() => useStudyState.setState({ slow: true }), 1000);
+  client?.ask({ plan, outingId: plan.headlineOuting, language: useSettings.getState().language });
+};
+
+/** Keeps the figures in step with the plan from now on; returns the way to end it. */
+export function startStudies(): () => void {
+  client = createStudyClient(
+    () => new Worker(new URL('../workers/study.worker.ts', import.meta.url), { type: 'module' }),
+    take,
+  );
+  ask(planStore.getState().plan);
+  const stopPlan = planStore.subscribe((state, old) => {
+    if (state.plan !== old.plan) ask(state.plan);
+  });
+  const stopSettings = useSettings.subscribe((settings, old) => {
+    if (settings.language !== old.language) ask(planStore.getState().plan);
+  });
+  return () => {
+    stopPlan();
+    stopSettings();
+    client?.close();
+    client = null;
+  };
+}
+
+/** Gives up the computation; the figures shown before stay, marked as out of date. */
+export function cancelStudy(): void {
+  client?.cancel();
+  settle({});
+}
+
+export function retryStudy(): void {
+  ask(planStore.getState().plan);
+}
+
+/** Figures of the plan and whether they are up to date. */
+export const useStudy = (): { readonly study: PlanStudy | null; readonly stale: boolean } => {
+  const study = useStudyState((state) => state.study);
+  const stale = useStudyState((state) => state.stale);
+  return { study, stale };
+};

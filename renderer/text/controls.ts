@@ -1,0 +1,81 @@
+import type { Texts } from './use-text.ts';
+
+interface ControlTexts {
+  readonly notKnown: string;
+  readonly assumed: (value: string) => string;
+  readonly setNotKnown: string;
+  /** Where the words of the unit reader are English only. */
+  readonly mistake: (problem: string, remedy: string, unit: string) => string;
+  readonly needed: (range: string) => string;
+  readonly outOfRange: (range: string) => string;
+  readonly whole: (range: string) => string;
+  readonly fromTo: (low: string, high: string, above: boolean) => string;
+  readonly ambiguous: (text: string) => string;
+  readonly about: (title: string) => string;
+  readonly close: string;
+  readonly working: string;
+  readonly openWorking: (label: string) => string;
+  readonly inputs: string;
+  readonly steps: string;
+  readonly source: string;
+  readonly validity: string;
+  readonly copyFull: string;
+  readonly copied: string;
+  readonly likely: string;
+  readonly none: string;
+  readonly goToField: string;
+}
+
+export const controlTexts: Texts<ControlTexts> = {
+  en: {
+    notKnown: 'not known',
+    assumed: (value) => `not known · ${value} assumed`,
+    setNotKnown: 'Set to not known',
+    mistake: (problem, remedy) => `${problem} ${remedy}`,
+    needed: (range) => `A value is needed here: ${range}.`,
+    outOfRange: (range) => `Outside of what is possible. Type a value ${range}.`,
+    whole: (range) => `Only whole numbers count here, ${range}.`,
+    fromTo: (low, high, above) => `${above ? 'above' : 'from'} ${low} to ${high}`,
+    ambiguous: (text) => `“${text}” can be read two ways. Which one is meant?`,
+    about: (title) => `About: ${title}`,
+    close: 'Close',
+    working: 'Working',
+    openWorking: (label) => `${label}: show the working`,
+    inputs: 'With',
+    steps: 'Step by step',
+    source: 'Source',
+    validity: 'Holds for',
+    copyFull: 'Copy full figure',
+    copied: 'Copied',
+    likely: 'likely',
+    none: 'None',
+    goToField: 'Go to the field',
+  },
+  de: {
+    notKnown: 'nicht bekannt',
+    assumed: (value) => `nicht bekannt · ${value} angenommen`,
+    setNotKnown: 'Auf „nicht bekannt“ setzen',
+    mistake: (_problem, _remedy, unit) =>
+      unit === ''
+        ? 'Das ist keine Zahl. Ziffern eingeben.'
+        : `Das ist kein Wert in ${unit}. Eine Zahl eingeben, wahlweise mit passender Einheit.`,
+    needed: (range) => `Hier fehlt ein Wert: ${range}.`,
+    outOfRange: (range) => `Außerhalb des Möglichen. Einen Wert ${range} eingeben.`,
+    whole: (range) => `Hier zählen nur ganze Zahlen, ${range}.`,
+    fromTo: (low, high, above) => `${above ? 'über' : 'von'} ${low} bis ${high}`,
+    ambiguous: (text) => `„${text}“ lässt sich auf zwei Arten lesen. Was ist gemeint?`,
+    about: (title) => `Hilfe: ${title}`,
+    close: 'Schließen',
+    working: 'Rechenweg',
+    openWorking: (label) => `${label}: Rechenweg zeigen`,
+    inputs: 'Mit',
+    steps: 'Schritt für Schritt',
+    source: 'Quelle',
+    validity: 'Gilt für',
+    copyFull: 'Ganze Zahl kopieren',
+    copied: 'Kopiert',
+    likely: 'wahrscheinlich',
+    none: 'Keiner',
+    goToField: 'Zum Feld',
+  },
+};

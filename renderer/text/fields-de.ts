@@ -1,0 +1,2 @@
+/** German words for the titles and helps of the plan's fields, by their English sentence. */
+export const fieldsDe: Readonly<Record<string, string>> = {};

@@ -1,0 +1,87 @@
+import type { StudyAnswer, StudyRequest } from './study-message.ts';
+
+/** The few things a client needs of a worker; tests give their own. */
+export interface StudyWorker {
+  onmessage: ((event: MessageEvent<StudyAnswer>) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
+  postMessage(request: StudyRequest): void;
+  terminate(): void;
+}
+
+export interface StudyClient {
+  /** Asks for a study. Only the latest request is answered; a worker that is long at an older one is replaced. */
+  ask(request: Omit<StudyRequest, 'ticket'>): void;
+  /** Drops what is being computed; the result shown before stays. */
+  cancel(): void;
+  close(): void;
+}
+
+/** A worker that has been at an outdated request for this long [ms] is ended rather than waited for. */
+const patienceMs = 300;
+
+export function createStudyClient(
+  startWorker: () => StudyWorker,
+  onAnswer: (answer: StudyAnswer) => void,
+  now: () => number = () => performance.now(),
+): StudyClient {
+  let worker: StudyWorker | null = null;
+  let ticket = 0;
+  let busySince: number | null = null;
+  let waiting: StudyRequest | null = null;
+  let patience: ReturnType<typeof setTimeout> | undefined;
+
+  const drop = (): void => {
+    worker?.terminate();
+    worker = null;
+    busySince = null;
+    clearTimeout(patience);
+  };
+
+  const send = (request: StudyRequest): void => {
+    worker ??= begin();
+    waiting = null;
+    busySince = now();
+    worker.postMessage(request);
+  };
+
+  const begin = (): StudyWorker => {
+    const started = startWorker();
+    started.onmessage = ({ data }) => {
+      busySince = null;
+      clearTimeout(patience);
+      if (waiting !== null) send(waiting);
+      else if (data.ticket === ticket) onAnswer(data);
+    };
+    started.onerror = (event) => {
+      event.preventDefault();
+      drop();
+      onAnswer({ kind: 'failed', ticket, message: event.message });
+    };
+    return started;
+  };
+
+  return {
+    ask(request) {
+      ticket += 1;
+      const next = { ...request, ticket };
+      if (busySince === null) return send(next);
+      waiting = next;
+      clearTimeout(patience);
+      patience = setTimeout(
+        () => {
+          if (waiting === null) return;
+          const latest = waiting;
+          drop();
+          send(latest);
+        },
+        Math.max(0, patienceMs - (now() - busySince)),
+      );
+    },
+    cancel() {
+      ticket += 1;
+      waiting = null;
+      if (busySince !== null) drop();
+    },
+    close: drop,
+  };
+}
