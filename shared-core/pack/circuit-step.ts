@@ -52,13 +52,36 @@ export function refresh(circuit: Circuit): void {
 }
 
 /**
- * Bus voltage that balances the strings against the loads: upper root of
- * `(g + G) V^2 - (g E - I0) V + P = 0` with E and g of the closed strings seen through the harness. Leaves the current of
- * each string in the circuit. NaN when no balance exists (the loads ask for more power than the pack can give) or when
- * no string is closed.
+ * Balances the strings against the loads: upper root of `(g + G) V^2 - (g E - I0) V + P = 0` with E and g of the closed
+ * strings seen through the harness. Leaves bus voltage, bus current and the current of each string in the circuit.
+ *
+ * The results go into the circuit and not through the return value, and a single string is solved without dividing:
+ * both matter in runs of tens of thousands of steps.
+ *
+ * @returns false when no balance above zero volts exists (the loads ask for more than the pack can give) or when no
+ * string is closed
  */
-export function solveBus(circuit: Circuit, terms: LoadTerms, harnessOhm: number): number {
-  const { stringEmfV, stringOhm, stringCurrentA, multiplicity, closed } = circuit;
+export function solveBus(circuit: Circuit, terms: LoadTerms, harnessOhm: number): boolean {
+  const { stringEmfV, stringOhm, stringCurrentA, multiplicity, closed, bus } = circuit;
+  if (stringOhm.length === 1 && closed[0] === 1 && terms.conductanceS === 0) {
+    // One distinct string: V = E - R I with I = I0 + P/V.
+    const times = multiplicity[0]!;
+    const ohm = stringOhm[0]! / times + harnessOhm;
+    const b = stringEmfV[0]! - terms.currentA * ohm;
+    const { powerW } = terms;
+    let busV = b;
+    let busA = terms.currentA;
+    if (powerW !== 0) {
+      const discriminant = b * b - 4 * powerW * ohm;
+      if (!(discriminant >= 0)) return false;
+      busV = 0.5 * (b + Math.sqrt(discriminant));
+      busA += powerW / busV;
+    }
+    bus[0] = busV;
+    bus[1] = busA;
+    stringCurrentA[0] = busA / times;
+    return busV > 0;
+  }
   let conductance = 0;
   let shortCurrent = 0;
   for (let string = 0; string < stringOhm.length; string += 1) {
@@ -67,20 +90,23 @@ export function solveBus(circuit: Circuit, terms: LoadTerms, harnessOhm: number)
     conductance += g;
     shortCurrent += g * stringEmfV[string]!;
   }
-  if (conductance === 0) return Number.NaN;
-  const emf = shortCurrent / conductance;
+  if (conductance === 0) return false;
   const g = 1 / (1 / conductance + harnessOhm);
+  const emf = shortCurrent / conductance;
   const a = g + terms.conductanceS;
   const b = g * emf - terms.currentA;
   const discriminant = b * b - 4 * a * terms.powerW;
-  if (discriminant < 0) return Number.NaN;
+  if (!(discriminant >= 0)) return false;
   const busV = (b + Math.sqrt(discriminant)) / (2 * a);
-  const packV = busV + g * (emf - busV) * harnessOhm;
+  const busA = g * (emf - busV);
+  const packV = busV + busA * harnessOhm;
   for (let string = 0; string < stringOhm.length; string += 1) {
     stringCurrentA[string] =
       closed[string] === 0 ? 0 : (stringEmfV[string]! - packV) / stringOhm[string]!;
   }
-  return busV;
+  bus[0] = busV;
+  bus[1] = busA;
+  return busV > 0;
 }
 
 /**

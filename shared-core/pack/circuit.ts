@@ -56,11 +56,16 @@ export interface Circuit {
   readonly stringOhm: Float64Array;
   readonly stringCurrentA: Float64Array;
   readonly previousCurrentA: Float64Array;
+  /** Bus voltage [V] and bus current [A] of the last solution. */
+  readonly bus: Float64Array;
   /** Length of the step that `previousCurrentA` belongs to [s]; 0 when there is none to extrapolate from. */
   previousStepS: number;
   /** Current drawn from the mid-point of each string [A]. */
   tapA: number;
   readonly propagators: Map<number, Float64Array>;
+  /** The step length asked for last, and its factors. */
+  lastStepS: number;
+  lastFactors: Float64Array;
 }
 
 /** Voltage of a unit against its head, continued below empty down to the reversed cell. */
@@ -135,14 +140,18 @@ export function createCircuit(pack: PackModel, ambientC: number): Circuit {
     stringOhm: new Float64Array(strings),
     stringCurrentA: new Float64Array(strings),
     previousCurrentA: new Float64Array(strings),
+    bus: new Float64Array(2),
     previousStepS: 0,
     tapA: 0,
     propagators: new Map(),
+    lastStepS: Number.NaN,
+    lastFactors: new Float64Array(0),
   };
 }
 
 /** Exact decay factors of lag and polarisation over a step, four numbers per unit; kept for the step lengths in use. */
 export function propagator(circuit: Circuit, stepS: number): Float64Array {
+  if (stepS === circuit.lastStepS) return circuit.lastFactors;
   let factors = circuit.propagators.get(stepS);
   if (factors === undefined) {
     const { units, levellingPerS, lagGain, polarisationPerS, polarisationOhm } = circuit;
@@ -158,6 +167,8 @@ export function propagator(circuit: Circuit, stepS: number): Float64Array {
     if (circuit.propagators.size > 64) circuit.propagators.clear();
     circuit.propagators.set(stepS, factors);
   }
+  circuit.lastStepS = stepS;
+  circuit.lastFactors = factors;
   return factors;
 }
 

@@ -13,7 +13,11 @@ import type { PackModel, PackString, PackUnit } from './pack-model.ts';
  * @param ambientC temperature of all blocks at the start [°C]
  * @param midPointTapped true when an accessory draws from the middle of each series string
  */
-export function expandPack(option: Option, ambientC: number, midPointTapped = false): PackModel {
+export function expandPack(
+  option: Pick<Option, 'pack' | 'startPercent'>,
+  ambientC: number,
+  midPointTapped = false,
+): PackModel {
   const { pack } = option;
   const strings: PackString[] = [];
   const seen = new Map<string, number>();
@@ -71,7 +75,7 @@ function modelBuilder(pack: Pack, ambientC: number): ModelBuilder {
 }
 
 function stringUnits(
-  option: Option,
+  option: Pick<Option, 'pack' | 'startPercent'>,
   differences: readonly Difference[],
   groups: readonly GroupDifference[],
   build: ModelBuilder,

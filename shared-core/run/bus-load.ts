@@ -13,6 +13,9 @@ export interface BusLoad {
   readonly total: LoadTerms;
   converter: ConverterPoint;
   converterOff: boolean;
+  /** The loads need not be asked again before this time [s], as long as the bus stays above `steadyAboveV`. */
+  steadyUntilS: number;
+  steadyAboveV: number;
   /** While false nothing draws: the machine is switched off and rests. */
   on: boolean;
 }
@@ -27,7 +30,15 @@ const absent: ConverterPoint = {
 
 export function createBusLoad(): BusLoad {
   const none = () => ({ currentA: 0, powerW: 0, conductanceS: 0 });
-  return { motor: none(), total: none(), converter: absent, converterOff: false, on: true };
+  return {
+    motor: none(),
+    total: none(),
+    converter: absent,
+    converterOff: false,
+    steadyUntilS: 0,
+    steadyAboveV: 0,
+    on: true,
+  };
 }
 
 /** Prepares the function that works out the loads at a time and bus voltage, once per run. */
@@ -45,6 +56,9 @@ export function busLoadUpdater(
       ? 0
       : (working.outputVoltageV + fixedPoint.outputCurrentA * working.dropoutResistanceOhm) /
         (working.maximumDutyPercent / 100);
+
+  const steadyAboveV =
+    working === null ? 0 : Math.max(lowestRegulatingV, working.minimumInputV ?? 0);
 
   const converterAt = (load: BusLoad, busV: number): ConverterPoint => {
     if (working === null || loss === null || fixedPoint === null) return absent;
@@ -64,10 +78,14 @@ export function busLoadUpdater(
       motor.currentA = motor.powerW = motor.conductanceS = 0;
       total.currentA = total.powerW = total.conductanceS = 0;
       load.converter = absent;
+      load.steadyUntilS = Number.POSITIVE_INFINITY;
+      load.steadyAboveV = 0;
       return;
     }
     source.terms(timeS, busV, motor);
     load.converter = converterAt(load, busV);
+    load.steadyUntilS = timeS + source.longestStepS(timeS);
+    load.steadyAboveV = load.converterOff ? Number.POSITIVE_INFINITY : steadyAboveV;
     total.currentA = motor.currentA + controllerIdleA + packDemand.currentA;
     total.powerW = motor.powerW + packDemand.powerW + load.converter.inputPowerW;
     total.conductanceS = motor.conductanceS + packDemand.conductanceS;

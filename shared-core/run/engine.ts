@@ -59,10 +59,9 @@ export function createEngine(setup: RunSetup): Engine {
 function settle(engine: Engine): boolean {
   const { circuit, load, setup } = engine;
   refresh(circuit);
-  const busV = solveBus(circuit, load.total, setup.harnessOhm);
-  if (!(busV > 0)) return false;
-  engine.busV = busV;
-  engine.busA = demandCurrentA(load.total, busV);
+  if (!solveBus(circuit, load.total, setup.harnessOhm)) return false;
+  engine.busV = circuit.bus[0]!;
+  engine.busA = circuit.bus[1]!;
   return true;
 }
 
@@ -83,9 +82,8 @@ export function switchLoads(engine: Engine, update: ReturnType<typeof busLoadUpd
   if (Number.isNaN(engine.busV)) {
     load.total.currentA = load.total.powerW = load.total.conductanceS = 0;
     refresh(circuit);
-    const restV = solveBus(circuit, load.total, engine.setup.harnessOhm);
-    if (!(restV > 0)) return false;
-    engine.busV = restV;
+    if (!solveBus(circuit, load.total, engine.setup.harnessOhm)) return false;
+    engine.busV = circuit.bus[0]!;
   }
   for (let round = 0; round < 2; round += 1) {
     update(load, engine.timeS, engine.busV);
@@ -115,13 +113,14 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
     kind: 'trip',
     trip: { cause: 'supply-collapse', value: engine.busV, string: null, unit: null },
   };
+  const tapped = !isIdle(setup.midPointDemand);
   let warmS = 0;
 
   if (!switchLoads(engine, update)) return collapse;
   listener.step(0, true);
   while (engine.timeS < untilS - 1e-9) {
     let stepS = fixedS > 0 ? fixedS : engine.stepS;
-    stepS = Math.min(stepS, setup.source.longestStepS(engine.timeS), untilS - engine.timeS);
+    stepS = Math.min(stepS, load.steadyUntilS - engine.timeS, untilS - engine.timeS);
     if (fixedS === 0) stepS = Math.min(stepS, longestByCharge(circuit));
     const startV = engine.busV;
     const startA = engine.busA;
@@ -172,19 +171,18 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
       if (!circuit.closed.includes(1)) return { kind: 'trip', trip };
       listener.stringOpened(trip);
     }
+    const asked =
+      engine.timeS >= load.steadyUntilS - 1e-9 || engine.busV < load.steadyAboveV || tapped;
+    if (!asked && trip === null) continue;
     const before = engine.busA;
-    const beforeV = engine.busV;
     update(load, engine.timeS, engine.busV);
-    updateTap(engine);
-    if (trip !== null || demandChanged(load, before, beforeV, circuit)) {
-      if (!settle(engine)) return collapse;
-      const jumped =
-        trip !== null || Math.abs(engine.busA - before) > 0.005 * Math.abs(before) + 0.02;
-      if (jumped) {
-        forgetSlope(circuit);
-        engine.stepS = Math.min(engine.stepS, firstStepS);
-        listener.step(0, true);
-      }
+    if (tapped) updateTap(engine);
+    if (trip === null && !demandChanged(load, before, engine.busV, circuit)) continue;
+    if (!settle(engine)) return collapse;
+    if (trip !== null || Math.abs(engine.busA - before) > 0.005 * Math.abs(before) + 0.02) {
+      forgetSlope(circuit);
+      engine.stepS = Math.min(engine.stepS, firstStepS);
+      listener.step(0, true);
     }
   }
   return { kind: 'time' };

@@ -6,22 +6,20 @@ import { motorCurrentA } from './bus-load.ts';
 import type { EnergyLedger } from './result.ts';
 import type { RunSetup } from './setup.ts';
 
-/** Places of the sums in a ledger's column, in joules (charge in ampere-seconds). */
+/** Places of the sums in a ledger's column, in joules. */
 const place = {
-  delivered: 0,
-  charge: 1,
-  motor: 2,
-  idle: 3,
-  accessories: 4,
-  converterLoss: 5,
-  harness: 6,
-  link: 7,
-  resistance: 8,
-  polarisation: 9,
-  rate: 10,
-  converterInput: 11,
+  motor: 0,
+  idle: 1,
+  accessories: 2,
+  converterLoss: 3,
+  harness: 4,
+  link: 5,
+  resistance: 6,
+  polarisation: 7,
+  rate: 8,
+  converterInput: 9,
 } as const;
-const placeCount = 12;
+const placeCount = 10;
 
 /** Where the energy goes, integrated by the trapezoid rule over accepted steps. */
 export interface LedgerSums {
@@ -56,8 +54,6 @@ export function measure(
   busA: number,
 ): void {
   const { now } = ledger;
-  now[place.delivered] = busA * (busV + busA * setup.harnessOhm);
-  now[place.charge] = busA;
   now[place.motor] = load.on ? motorCurrentA(load, busV) * busV : 0;
   now[place.idle] = load.on ? setup.controllerIdleA * busV : 0;
   now[place.accessories] =
@@ -122,14 +118,6 @@ export function book(ledger: LedgerSums, stepS: number): void {
   }
 }
 
-export function deliveredAh(ledger: LedgerSums): number {
-  return ledger.joules[place.charge]! / 3600;
-}
-
-export function deliveredWh(ledger: LedgerSums): number {
-  return ledger.joules[place.delivered]! / 3600;
-}
-
 /** Output over input energy of the converter [%]; null when it took nothing. */
 export function converterEfficiencyPercent(ledger: LedgerSums): number | null {
   const input = ledger.joules[place.converterInput]!;
@@ -184,3 +172,18 @@ export function closeLedger(ledger: LedgerSums, circuit: Circuit): EnergyLedger 
     closurePercent: givenUpWh === 0 ? 0 : (100 * (sum - givenUpWh)) / givenUpWh,
   };
 }
+
+/** Ledger of a run of which only the figures were wanted. */
+export const emptyLedger: EnergyLedger = {
+  givenUpWh: 0,
+  motorWh: 0,
+  controllerIdleWh: 0,
+  accessoriesWh: 0,
+  converterLossWh: 0,
+  harnessLossWh: 0,
+  linkLossWh: 0,
+  resistanceLossWh: 0,
+  polarisationLossWh: 0,
+  rateLossWh: 0,
+  closurePercent: 0,
+};

@@ -6,8 +6,6 @@ import type { BlockOutcome, RunEvent } from './result.ts';
 /** Extremes and events gathered while a run goes on. */
 export interface Observer {
   readonly events: RunEvent[];
-  lowestBusV: number;
-  peakA: number;
   brownOutS: number | null;
   converterState: 'regulating' | 'dropout' | 'off';
   readonly lowestUnitV: Float64Array;
@@ -20,8 +18,6 @@ export function createObserver(engine: Engine): Observer {
   const { units, charge } = engine.circuit;
   return {
     events: [],
-    lowestBusV: Number.POSITIVE_INFINITY,
-    peakA: 0,
     brownOutS: null,
     converterState: 'regulating',
     lowestUnitV: new Float64Array(units.length).fill(Number.POSITIVE_INFINITY),
@@ -31,12 +27,9 @@ export function createObserver(engine: Engine): Observer {
   };
 }
 
-/** Looks at the engine after a step or a switching. */
-export function observe(observer: Observer, engine: Engine): void {
-  const { circuit, timeS, busV, busA } = engine;
-  if (busV < observer.lowestBusV) observer.lowestBusV = busV;
-  if (busA > observer.peakA) observer.peakA = busA;
-  observeConverter(observer, engine);
+/** Looks at every unit after a step or a switching. */
+export function observeUnits(observer: Observer, engine: Engine): void {
+  const { circuit, timeS } = engine;
   for (let string = 0; string < circuit.multiplicity.length; string += 1) {
     const end = circuit.stringStart[string + 1]!;
     for (let unit = circuit.stringStart[string]!; unit < end; unit += 1) {
@@ -76,7 +69,8 @@ function unitEvent(
   };
 }
 
-function observeConverter(observer: Observer, { load, timeS, busV, setup }: Engine): void {
+/** Notes when the converter loses or regains its output. */
+export function observeConverter(observer: Observer, { load, timeS, busV, setup }: Engine): void {
   const { state } = load.converter;
   if (state === observer.converterState || setup.converter === null) return;
   if (state === 'off' && load.converter.inputPowerW === 0 && !load.converterOff) return;

@@ -4,6 +4,7 @@ import type { LoadTerms } from './load-source.ts';
 import type { Load } from '../plan/schema/load.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { RunResult } from './result.ts';
+import type { RunSetup } from './setup.ts';
 import { nominalVoltageV } from './run-outing.ts';
 import { simulate } from './simulate.ts';
 
@@ -21,7 +22,7 @@ export interface PlainDischarge {
 export function plainDischarge(option: Option, discharge: PlainDischarge): RunResult {
   const ambientC = discharge.temperatureC ?? option.pack.block.fitted?.temperatureC ?? 25;
   const { load } = discharge;
-  return simulate({
+  const setup: RunSetup = {
     pack: expandPack(option, ambientC),
     source: {
       terms(_timeS: number, _busVoltageV: number, into: LoadTerms) {
@@ -48,6 +49,7 @@ export function plainDischarge(option: Option, discharge: PlainDischarge): RunRe
     restAfterS: 0,
     endWhenEmpty: false,
     stepping: { kind: 'adaptive', toleranceV: (0.01 / 24) * nominalVoltageV(option) },
-    record: true,
-  });
+    full: true,
+  };
+  return simulate(setup, () => null);
 }

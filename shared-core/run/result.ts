@@ -1,3 +1,4 @@
+import type { DriveProblem } from '../drive/drive-problem.ts';
 import type { DriveResult } from '../drive/drive-result.ts';
 
 /** Why a run ended. Stable identifiers: used in files, tests, screens and by the headless command. */
@@ -9,7 +10,9 @@ export type EndCause =
   | 'main-fuse'
   | 'depth-limit'
   | 'supply-collapse'
-  | 'time-limit';
+  | 'time-limit'
+  /** The outing needs something the plan does not say; `problem` names it. */
+  | 'not-computable';
 
 /** What happened during a run, in order of time. */
 export type RunEventKind =
@@ -129,4 +132,6 @@ export interface RunResult {
   readonly series: RunSeries;
   /** What the wheels did; null where the outing has no leg driven with the motor model. */
   readonly drive: DriveResult | null;
+  /** Why the outing could not be run; null when it was. */
+  readonly problem: DriveProblem | null;
 }

@@ -6,6 +6,7 @@ import type { Machine } from '../plan/schema/machine.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
 import { outingLoads } from './outing-loads.ts';
+import type { OutingLoads } from './outing-loads.ts';
 import type { RunResult } from './result.ts';
 import type { RunSetup, Stepping } from './setup.ts';
 import { simulate } from './simulate.ts';
@@ -14,14 +15,15 @@ import { simulate } from './simulate.ts';
 const toleranceShare = 0.015 / 24;
 
 /** Nominal voltage of an option's pack [V]. */
-export function nominalVoltageV({ pack }: Option): number {
+export function nominalVoltageV({ pack }: Pick<Option, 'pack'>): number {
   return pack.seriesCount * pack.block.cellGroups * chemistryTraits[pack.block.chemistry].nominalV;
 }
 
 export interface RunChoices {
   /** False switches every accessory off, and with them the converter. */
   readonly accessories?: boolean;
-  readonly record?: boolean;
+  /** False leaves out series, ledger and per-block extremes: for thousands of runs of which only the figures count. */
+  readonly full?: boolean;
   readonly stepping?: Stepping;
   /** A pack already laid out, where the caller runs it more than once. */
   readonly pack?: PackModel;
@@ -33,16 +35,18 @@ export function runSetup(
   machine: Machine,
   outing: Outing,
   choices: RunChoices = {},
-): RunSetup {
+): RunSetup & { readonly loads: OutingLoads } {
   const demands = accessoryDemands(
     choices.accessories === false ? { ...machine, accessories: [] } : machine,
   );
   const controller = option.controller ?? machine.controller;
   const nominalV = nominalVoltageV(option);
   const cutoffV = controller.cutoffVoltageV;
+  const loads = outingLoads(machine, controller, outing, option, nominalV);
   return {
+    loads,
     pack: choices.pack ?? expandPack(option, outing.ambientC, !isIdle(demands['mid-point'])),
-    source: outingLoads(machine, controller, outing, option),
+    source: loads.source,
     ambientC: outing.ambientC,
     harnessOhm: machine.harnessResistanceOhm,
     controllerIdleA: controller.idleCurrentA,
@@ -54,11 +58,11 @@ export function runSetup(
     packDemand: demands.pack,
     midPointDemand: demands['mid-point'],
     depthLimitPercent: option.depthLimitPercent,
-    longestS: outing.longestMin * 60,
+    longestS: loads.problem === null ? outing.longestMin * 60 : 0,
     restAfterS: outing.restAfterMin * 60,
     endWhenEmpty: false,
     stepping: choices.stepping ?? { kind: 'adaptive', toleranceV: toleranceShare * nominalV },
-    record: choices.record ?? true,
+    full: choices.full ?? true,
   };
 }
 
@@ -69,5 +73,9 @@ export function runOuting(
   outing: Outing,
   choices: RunChoices = {},
 ): RunResult {
-  return simulate(runSetup(option, machine, outing, choices));
+  const { loads, ...setup } = runSetup(option, machine, outing, choices);
+  const result = simulate(setup, loads.driveResult);
+  return loads.problem === null
+    ? result
+    : { ...result, endedBy: 'not-computable', problem: loads.problem };
 }

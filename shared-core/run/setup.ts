@@ -34,6 +34,6 @@ export interface RunSetup {
   /** Ends the run with `supply-collapse` when the first available well is empty: for lifetimes without a voltage. */
   readonly endWhenEmpty: boolean;
   readonly stepping: Stepping;
-  /** Keep the time series; leave out where only the figures are wanted. */
-  readonly record: boolean;
+  /** False leaves out series, ledger and per-block extremes, where only run time, cause and charge are wanted. */
+  readonly full: boolean;
 }

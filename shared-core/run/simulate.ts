@@ -3,39 +3,51 @@ import type { Listener } from './engine.ts';
 import { minutesAfterRest } from './after-rest.ts';
 import { motorCurrentA } from './bus-load.ts';
 import { joiningSurgeA } from './joining-surge.ts';
+import type { DriveResult } from '../drive/drive-result.ts';
 import {
   book,
   closeLedger,
   converterEfficiencyPercent,
   createLedger,
-  deliveredAh,
-  deliveredWh,
+  emptyLedger,
   measure,
   open,
 } from './ledger.ts';
-import { blockOutcomes, createObserver, observe } from './observer.ts';
+import { blockOutcomes, createObserver, observeConverter, observeUnits } from './observer.ts';
 import { packChargePercent } from '../pack/pack-charge.ts';
 import { createRecorder, emptySeries } from './recorder.ts';
 import type { RunResult } from './result.ts';
 import type { RunSetup } from './setup.ts';
+import { count, createTotals } from './totals.ts';
 import { tripEvent } from './watch.ts';
 
-/** Runs a pack against its loads until a cutoff trips or the time is up. */
-export function simulate(setup: RunSetup): RunResult {
+/**
+ * Runs a pack against its loads until a cutoff trips or the time is up.
+ *
+ * @param driveResult what the load source has to say of the drive, asked once the run is over
+ */
+export function simulate(
+  setup: RunSetup,
+  driveResult: () => DriveResult | null = () => null,
+): RunResult {
   const surgeA = joiningSurgeA(setup.pack, setup.ambientC);
   const engine = createEngine(setup);
   const { circuit, load } = engine;
-  const ledger = createLedger();
-  const recorder = setup.record ? createRecorder(circuit) : null;
+  const totals = createTotals();
   const observer = createObserver(engine);
+  const ledger = createLedger();
+  const recorder = setup.full ? createRecorder(circuit) : null;
 
   const listener: Listener = {
     step(stepS, switched) {
+      count(totals, engine, stepS, switched);
+      observeConverter(observer, engine);
+      if (recorder === null) return;
       measure(ledger, circuit, load, setup, engine.busV, engine.busA);
       if (switched) open(ledger);
       else book(ledger, stepS);
-      observe(observer, engine);
-      recorder?.record(
+      observeUnits(observer, engine);
+      recorder.record(
         engine.timeS,
         engine.busV,
         engine.busV + engine.busA * setup.harnessOhm,
@@ -62,24 +74,26 @@ export function simulate(setup: RunSetup): RunResult {
         },
   );
   const hours = engine.timeS / 3600;
+  const ah = totals.chargeAs / 3600;
   const result: RunResult = {
     runTimeMin: engine.timeS / 60,
     endedBy: stop.kind === 'trip' ? stop.trip.cause : 'time-limit',
-    deliveredAh: deliveredAh(ledger),
-    deliveredWh: deliveredWh(ledger),
-    averageCurrentA: hours === 0 ? observer.peakA : deliveredAh(ledger) / hours,
-    peakCurrentA: observer.peakA,
-    minimumBusVoltageV: Number.isFinite(observer.lowestBusV) ? observer.lowestBusV : endV,
+    deliveredAh: ah,
+    deliveredWh: totals.energyWs / 3600,
+    averageCurrentA: hours === 0 ? totals.peakA : ah / hours,
+    peakCurrentA: totals.peakA,
+    minimumBusVoltageV: Number.isFinite(totals.lowestBusV) ? totals.lowestBusV : endV,
     remainingPercent: packChargePercent(circuit),
     events: observer.events,
     blocks: blockOutcomes(observer, engine),
-    ledger: closeLedger(ledger, circuit),
+    ledger: setup.full ? closeLedger(ledger, circuit) : emptyLedger,
     converterEfficiencyPercent: converterEfficiencyPercent(ledger),
     brownOutAtMin: observer.brownOutS === null ? null : observer.brownOutS / 60,
     afterRestMin: null,
     joiningSurgeA: surgeA,
     series: recorder?.finish() ?? emptySeries,
-    drive: null,
+    drive: driveResult(),
+    problem: null,
   };
   // The trial after the rest goes on with the same engine, so it comes last.
   return { ...result, afterRestMin: minutesAfterRest(engine, stop) };
