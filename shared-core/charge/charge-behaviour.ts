@@ -6,7 +6,7 @@ export interface ChargeBehaviour {
   readonly acceptanceVh: number;
   /** delta of the acceptance term [1]. */
   readonly acceptanceRoom: number;
-  /** Side current at two cell voltages, per A·h at 20 °C: `[V, A/(A·h)]`; null where none is modelled. */
+  /** Side current at two cell voltages, per A·h at 25 °C: `[V, A/(A·h)]`; null where none is modelled. */
   readonly gassing: readonly [readonly [number, number], readonly [number, number]] | null;
   /** Cell-group voltage at which a usual BMS begins to balance [V]; null for lead. */
   readonly balanceFromV: number | null;
@@ -14,8 +14,9 @@ export interface ChargeBehaviour {
 
 /**
  * Sealed lead: acceptance from a measured recharge of one 17 Ah AGM block (2.7 A to 14.4 V, J. Electrochem. Soc. 166
- * (2019) A2363, data by the authors); side currents 1 mA/Ah at 2.27 V and 8 mA/Ah at 2.40 V per cell, those of IEC 62485-2
- * for float and boost charge of valve-regulated cells, which also meet that recharge's charge balance. Vented lead: 1 and
+ * (2019) A2363, data by the authors). Its side current lies between the float and the boost figure of IEC 62485-2 for
+ * valve-regulated cells (1 and 8 mA/Ah, which are on the safe side) and meets the charge balance of that recharge; it
+ * grows by a factor of e each 1/11 V (Schiffer et al., J. Power Sources 168 (2007) 66, from memory). Vented lead: 1 and
  * 4 mA/Ah at 2.23 and 2.40 V (the standard's 5 and 20 hold a safety factor of 5).
  * Lithium: acceptance so that the voltage bends up over the last hundredths of the charge at usual rates (common
  * practice, no source); coulombic loss is below 1 % and neglected.
@@ -25,8 +26,8 @@ export const chargeBehaviours: Readonly<Record<Chemistry, ChargeBehaviour>> = {
     acceptanceVh: 0.42,
     acceptanceRoom: 0.005,
     gassing: [
-      [2.27, 0.001],
-      [2.4, 0.008],
+      [2.27, 0.0017],
+      [2.4, 0.007],
     ],
     balanceFromV: null,
   },
@@ -34,8 +35,8 @@ export const chargeBehaviours: Readonly<Record<Chemistry, ChargeBehaviour>> = {
     acceptanceVh: 0.46,
     acceptanceRoom: 0.005,
     gassing: [
-      [2.27, 0.001],
-      [2.4, 0.008],
+      [2.27, 0.0017],
+      [2.4, 0.007],
     ],
     balanceFromV: null,
   },

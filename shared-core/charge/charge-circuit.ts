@@ -52,7 +52,7 @@ function stringCurrent(
     slopeOhm = line.slopeOhm;
     const change = (voltageV - line.voltageV) / slopeOhm;
     currentA += change;
-    if (Math.abs(change) < 1e-7) break;
+    if (Math.abs(change) < 1e-6) break;
   }
   return { currentA, slopeOhm };
 }
@@ -87,7 +87,7 @@ export function solveCharge(
     const sourceS = source.kind === 'current' ? 0 : 1 / source.resistanceOhm;
     const change = (wanted - totalA) / (conductanceS + sourceS);
     voltageV += change;
-    if (Math.abs(change) < 1e-7) break;
+    if (Math.abs(change) < 1e-6) break;
   }
   const { totalA } = currentsAt(strings, voltageV);
   if (totalA < -1e-6) return solveCharge(strings, { kind: 'current', currentA: 0 });

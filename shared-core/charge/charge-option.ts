@@ -7,6 +7,9 @@ import type { ChargeResult } from './charge-result.ts';
 import { chargerProgram } from './charger-program.ts';
 import { simulateCharge, usualWishes, type ChargeWishes } from './simulate-charge.ts';
 
+/** The part of an option a charge depends on. */
+export type ChargeableOption = Pick<Option, 'pack' | 'startPercent'>;
+
 export interface ChargeConditions {
   /** Temperature of blocks and charger [°C]. */
   readonly temperatureC: number;
@@ -16,13 +19,13 @@ export interface ChargeConditions {
 }
 
 /** Rated capacity of a pack: block capacity times strings [A·h]. */
-export function ratedCapacityAh(option: Option): number {
+export function ratedCapacityAh(option: ChargeableOption): number {
   return option.pack.block.capacityAh * option.pack.parallelCount;
 }
 
 /** The pack at the start of a charge. A single figure leaves blocks that start apart from the rest where they are. */
 export function packAtStart(
-  option: Option,
+  option: ChargeableOption,
   temperatureC: number,
   startPercent: ChargeConditions['startPercent'],
 ): ChargePack {
@@ -35,7 +38,7 @@ export function packAtStart(
  * Whether the charger may be used is for `matchCharger` to say.
  */
 export function chargeOption(
-  option: Option,
+  option: ChargeableOption,
   charger: Charger,
   conditions: ChargeConditions,
 ): ChargeResult {

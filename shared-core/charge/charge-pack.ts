@@ -1,7 +1,7 @@
 import { expandPack } from '../pack/expand-pack.ts';
 import type { PackUnit } from '../pack/pack-model.ts';
+import type { ChargeableOption } from './charge-option.ts';
 import type { BlockModel } from '../battery/block-model.ts';
-import type { Option } from '../plan/schema/option.ts';
 import {
   acceptanceColdRatePerK,
   chargeBehaviours,
@@ -24,7 +24,7 @@ export type StartPercent = (
  * @param startPercent charge of each block at the start, e.g. as a run left it
  */
 export function chargePack(
-  option: Option,
+  option: ChargeableOption,
   temperatureC: number,
   startPercent: StartPercent = () => null,
 ): ChargePack {
@@ -97,7 +97,7 @@ function gassingOf(model: BlockModel): Gassing | null {
   const { gassing } = chargeBehaviours[model.chemistry];
   if (gassing === null) return null;
   const [[lowV, lowA], [highV, highA]] = gassing;
-  const warm = 2 ** ((model.temperatureC - 20) / gassingDoublesPerK);
+  const warm = 2 ** ((model.temperatureC - 25) / gassingDoublesPerK);
   return {
     currentA: lowA * model.capacityAh * warm,
     referenceV: lowV * model.cellGroups,

@@ -1,6 +1,10 @@
 import type { Charger } from '../plan/schema/charger.ts';
-import type { Option } from '../plan/schema/option.ts';
-import { packAtStart, ratedCapacityAh, type ChargeConditions } from './charge-option.ts';
+import {
+  packAtStart,
+  ratedCapacityAh,
+  type ChargeableOption,
+  type ChargeConditions,
+} from './charge-option.ts';
 import { chargerProgram } from './charger-program.ts';
 import type { ChargeResult } from './charge-result.ts';
 import { simulateCharge, usualWishes } from './simulate-charge.ts';
@@ -26,7 +30,7 @@ export interface ChargeWayResult {
  * the blocks in series. Only the whole where there is one block in series.
  */
 export function compareChargeWays(
-  option: Option,
+  option: ChargeableOption,
   charger: Charger,
   conditions: ChargeConditions,
 ): ChargeWayResult[] {

@@ -92,7 +92,7 @@ export function unitVoltage(state: UnitState, currentA: number): number {
     const error = (voltageV - state.sourceV) / state.slopeOhm + gas - currentA;
     const slope = 1 / state.slopeOhm + gas * gassing.perVolt;
     const next = voltageV - error / slope;
-    if (Math.abs(next - voltageV) < 1e-7) return next;
+    if (Math.abs(next - voltageV) < 1e-9) return next;
     voltageV = next;
   }
   return voltageV;
