@@ -1,4 +1,3 @@
-import { chemistryTraits } from '../battery/chemistry.ts';
 import type { Language } from '../plan/language.ts';
 import type { Charger } from '../plan/schema/charger.ts';
 import type { Option } from '../plan/schema/option.ts';
@@ -58,26 +57,8 @@ export function matchCharger(
   return {
     verdict,
     aspects,
-    hoursToFull: usable ? hoursFor(option, charger, remainingPercent) : null,
+    hoursToFull: usable ? estimateChargeHours(option, charger, ambientC, remainingPercent) : null,
     wantedEndVoltageV: wanted.endV,
     givenEndVoltageV: given.endV,
   };
-}
-
-function hoursFor(
-  option: Pick<Option, 'pack'>,
-  charger: Charger,
-  remainingPercent: number,
-): number {
-  const { block, parallelCount } = option.pack;
-  const lithium = chemistryTraits[block.chemistry].family === 'lithium';
-  return estimateChargeHours({
-    chemistry: block.chemistry,
-    capacityAh: block.capacityAh * parallelCount,
-    remainingPercent,
-    currentA: charger.currentA,
-    tailCurrentA:
-      charger.tailCurrentA ?? (lithium ? 0.03 * block.capacityAh * parallelCount : null),
-    maximumHours: charger.maximumHours,
-  });
 }
