@@ -87,10 +87,8 @@ export class DriveMotion {
     if (damping > 1e-6) {
       const gap = Math.abs(a) / damping;
       const scale = Math.max(speed, speed + a / damping, 0.3);
-      longest = Math.min(
-        longest,
-        Math.max(0.03, Math.sqrt((settleTolerance * scale) / gap)) / damping,
-      );
+      const share = Math.max(0.03, Math.sqrt((settleTolerance * scale) / gap));
+      longest = Math.min(longest, share / damping);
     }
     if (point.regime !== 'duty' && point.regime !== 'short-or-resistor') {
       const scale =
@@ -98,6 +96,7 @@ export class DriveMotion {
       longest = Math.min(longest, Math.max(0.004, (0.04 * scale) / Math.abs(a)));
     }
     if (a > 0) {
+      if (speed === 0) longest = Math.min(longest, this.firstStepS(command.gear));
       if (speed < command.targetMps)
         longest = Math.min(longest, timeToReach(speed, a, damping, command.targetMps));
       if (point.regime === 'motor-limit') {
@@ -242,6 +241,13 @@ export class DriveMotion {
     return goal > state.duty
       ? Math.min(goal, state.duty + rate * seconds)
       : Math.max(goal, state.duty - rate * seconds);
+  }
+
+  /** The first moment of a start holds the peak current: a short step catches it before the speed takes it away. */
+  private firstStepS(gear: GearTrain): number {
+    const timeS =
+      (this.train.inertiaKg * gear.resistanceOhm) / (gear.efficiency * gear.forcePerA ** 2);
+    return Math.max(1e-3, 0.006 * timeS);
   }
 
   private rampStepS(command: MotionCommand): number {

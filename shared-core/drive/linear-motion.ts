@@ -48,7 +48,8 @@ export function timeToReach(
 ): number {
   const gap = targetMps - speedMps;
   if (gap === 0) return 0;
-  if (accelerationMps2 === 0 || gap / accelerationMps2 < 0) return Infinity;
+  if (accelerationMps2 === 0 || !Number.isFinite(gap) || gap / accelerationMps2 < 0)
+    return Infinity;
   const ratio = (dampingPerS * gap) / accelerationMps2;
   if (ratio >= 1) return Infinity;
   if (ratio < flat) return gap / accelerationMps2;
