@@ -42,7 +42,8 @@ export function findingContext(
       option,
       path: `options.${index}`,
       controller: option.controller ?? plan.machine.controller,
-      controllerPath: option.controller === null ? 'machine.controller' : `options.${index}.controller`,
+      controllerPath:
+        option.controller === null ? 'machine.controller' : `options.${index}.controller`,
       study: studies.find((study) => study.id === option.id) ?? null,
     })),
   };

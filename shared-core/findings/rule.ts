@@ -58,11 +58,7 @@ export function planRule(
 /** A rule that looks at each option for itself. */
 export function optionRule(
   frame: Frame,
-  check: (
-    entry: OptionContext,
-    voice: RuleVoice,
-    context: FindingContext,
-  ) => readonly Finding[],
+  check: (entry: OptionContext, voice: RuleVoice, context: FindingContext) => readonly Finding[],
 ): Rule {
   return planRule(frame, (context, voice) =>
     context.options.flatMap((entry) => check(entry, voice, context)),

@@ -16,7 +16,9 @@ export function accessoryCurrentA(accessory: Accessory, voltageV: number): numbe
 
 /** Accessories that hang on the converter and are switched on. */
 export function onConverter(machine: Machine): readonly Accessory[] {
-  return machine.accessories.filter((accessory) => accessory.on && accessory.supply === 'converter');
+  return machine.accessories.filter(
+    (accessory) => accessory.on && accessory.supply === 'converter',
+  );
 }
 
 /** Output current of the converter with everything drawing at once that draws for longer than moments [A]. */

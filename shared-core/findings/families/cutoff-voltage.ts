@@ -9,6 +9,8 @@ export function bmsOpensAtV({ option }: OptionContext): number | null {
 
 /** Lowest voltage the bus meets before something stops the machine [V]; null where nothing is known to. */
 export function lowestBusVoltageV(entry: OptionContext): number | null {
-  const known = [entry.controller.cutoffVoltageV, bmsOpensAtV(entry)].filter((volts) => volts !== null);
+  const known = [entry.controller.cutoffVoltageV, bmsOpensAtV(entry)].filter(
+    (volts) => volts !== null,
+  );
   return known.length === 0 ? null : Math.max(...known);
 }

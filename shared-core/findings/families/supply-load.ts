@@ -7,7 +7,8 @@ const converterLoad: Rule = planRule(
     id: 'SUP-3',
     severity: 'warn',
     sourceClass: 'common-practice',
-    source: 'Continuous load of a small converter at most three quarters of its label. Common practice, no source',
+    source:
+      'Continuous load of a small converter at most three quarters of its label. Common practice, no source',
     about: {
       en: 'The accessories ask more of the converter than it gives for long, or at their start.',
       de: 'Das Zubehör fordert vom Wandler mehr, als er auf Dauer oder beim Einschalten gibt.',
@@ -31,7 +32,10 @@ const converterLoad: Rule = planRule(
             en: 'It runs hot in a closed box, shuts off or fails early.',
             de: 'Er wird in einem geschlossenen Kasten heiß, schaltet ab oder fällt früh aus.',
           },
-          remedy: { en: 'Take a larger converter or switch loads off.', de: 'Einen größeren Wandler nehmen oder Lasten abschalten.' },
+          remedy: {
+            en: 'Take a larger converter or switch loads off.',
+            de: 'Einen größeren Wandler nehmen oder Lasten abschalten.',
+          },
           facts: [
             [{ en: 'load', de: 'Last' }, lastingA, 'A'],
             [{ en: 'rating', de: 'Nennstrom' }, converter.ratedCurrentA, 'A'],
@@ -40,7 +44,9 @@ const converterLoad: Rule = planRule(
         }),
       );
     }
-    const startsHard = onConverter(plan.machine).some((accessory) => accessory.startupCurrentA !== null);
+    const startsHard = onConverter(plan.machine).some(
+      (accessory) => accessory.startupCurrentA !== null,
+    );
     const peakA = converterPeakA(plan.machine);
     if (converter.peakCurrentA === null) {
       if (startsHard) {
@@ -86,7 +92,7 @@ const midPoint: Rule = optionRule(
     id: 'SUP-4',
     severity: 'warn',
     sourceClass: 'handbook',
-    source: 'Battery makers\' installation notes: draw from whole strings only',
+    source: "Battery makers' installation notes: draw from whole strings only",
     about: {
       en: 'An accessory is tapped between the blocks of a series string.',
       de: 'Ein Zubehör ist zwischen den Blöcken eines Strangs angezapft.',
@@ -111,7 +117,9 @@ const midPoint: Rule = optionRule(
                 en: 'Feed it through a converter on the whole pack, or fit a balancer.',
                 de: 'Über einen Wandler am ganzen Pack speisen oder einen Ausgleicher einbauen.',
               },
-              facts: [[{ en: 'blocks in series', de: 'Blöcke in Reihe' }, option.pack.seriesCount, '']],
+              facts: [
+                [{ en: 'blocks in series', de: 'Blöcke in Reihe' }, option.pack.seriesCount, ''],
+              ],
               fields: [`machine.accessories.${index}.supply`],
             }),
           ]

@@ -59,7 +59,12 @@ const overvoltage: Rule = optionRule(
   },
   (entry, voice, context) => {
     const { option, path } = entry;
-    const highestV = highestChargeVoltageV(option.pack, option.charger, context.outing.ambientC, context.plan.thresholds);
+    const highestV = highestChargeVoltageV(
+      option.pack,
+      option.charger,
+      context.outing.ambientC,
+      context.plan.thresholds,
+    );
     return devicesOf(entry, context, highestV).flatMap((device): Finding[] => {
       if (device.maximumV === null) {
         return [
@@ -91,7 +96,11 @@ const overvoltage: Rule = optionRule(
           },
           facts: [
             [{ en: 'highest voltage met', de: 'höchste anliegende Spannung' }, device.meetsV, 'V'],
-            [{ en: 'highest voltage allowed', de: 'höchste erlaubte Spannung' }, device.maximumV, 'V'],
+            [
+              { en: 'highest voltage allowed', de: 'höchste erlaubte Spannung' },
+              device.maximumV,
+              'V',
+            ],
           ],
           fields: [device.field, `${path}.charger.endVoltageV`],
         }),
@@ -134,7 +143,10 @@ const converterRange: Rule = optionRule(
       found.push(
         voice.notChecked({
           optionId: option.id,
-          missing: { en: 'the cutoff voltage is missing, so the lowest input of the converter is not known.', de: 'die Abschaltspannung fehlt, daher ist die niedrigste Eingangsspannung des Wandlers nicht bekannt.' },
+          missing: {
+            en: 'the cutoff voltage is missing, so the lowest input of the converter is not known.',
+            de: 'die Abschaltspannung fehlt, daher ist die niedrigste Eingangsspannung des Wandlers nicht bekannt.',
+          },
           fields: [`${entry.controllerPath}.cutoffVoltageV`],
         }),
       );
@@ -184,8 +196,14 @@ const converterRange: Rule = optionRule(
             en: `A full pack rests at ${voice.say(fullV, 'V')}, above the ${voice.say(converter.maximumInputV, 'V')} of the converter.`,
             de: `Ein volles Pack ruht bei ${voice.say(fullV, 'V')}, über den ${voice.say(converter.maximumInputV, 'V')} des Wandlers.`,
           },
-          consequence: { en: 'The converter is damaged when it is connected.', de: 'Der Wandler nimmt beim Anschließen Schaden.' },
-          remedy: { en: 'Choose a converter for this voltage.', de: 'Einen Wandler für diese Spannung wählen.' },
+          consequence: {
+            en: 'The converter is damaged when it is connected.',
+            de: 'Der Wandler nimmt beim Anschließen Schaden.',
+          },
+          remedy: {
+            en: 'Choose a converter for this voltage.',
+            de: 'Einen Wandler für diese Spannung wählen.',
+          },
           facts: [
             [{ en: 'full at rest', de: 'voll in Ruhe' }, fullV, 'V'],
             [{ en: 'highest input', de: 'höchster Eingang' }, converter.maximumInputV, 'V'],
@@ -204,7 +222,8 @@ function neededInputV(
   outputA: number,
 ): number {
   const byDropout =
-    (converter.outputVoltageV + outputA * converter.dropoutResistanceOhm) / (converter.maximumDutyPercent / 100);
+    (converter.outputVoltageV + outputA * converter.dropoutResistanceOhm) /
+    (converter.maximumDutyPercent / 100);
   return Math.max(byDropout, converter.minimumInputV ?? 0);
 }
 

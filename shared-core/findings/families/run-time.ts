@@ -1,0 +1,92 @@
+import { minutes } from '../amount.ts';
+import { optionRule, type Rule } from '../rule.ts';
+
+const shortRun: Rule = optionRule(
+  {
+    id: 'RUN-1',
+    severity: 'warn',
+    sourceClass: 'derived',
+    source: 'Simulated run against the minutes wanted in the outing',
+    about: { en: 'It runs shorter than wanted.', de: 'Sie läuft kürzer als gewünscht.' },
+  },
+  ({ option, path, study }, voice, { outing, plan }) => {
+    if (
+      study === null ||
+      study.run.endedBy === 'time-limit' ||
+      study.run.runTimeMin >= outing.goalMin
+    )
+      return [];
+    const { runTimeMin } = study.run;
+    const shortMin = outing.goalMin - runTimeMin;
+    return [
+      voice.finding({
+        optionId: option.id,
+        what: {
+          en: `It runs ${minutes(runTimeMin, 'en')} of the ${minutes(outing.goalMin, 'en')} wanted: ${minutes(shortMin, 'en')} short.`,
+          de: `Sie läuft ${minutes(runTimeMin, 'de')} von gewünschten ${minutes(outing.goalMin, 'de')}: ${minutes(shortMin, 'de')} zu kurz.`,
+        },
+        consequence: {
+          en: 'The machine stops on the way, and each outing drains the pack to its end.',
+          de: 'Die Maschine bleibt unterwegs stehen, und jede Fahrt leert das Pack bis zum Ende.',
+        },
+        remedy: {
+          en: 'Take more capacity, switch accessories off, go slower, or charge in between.',
+          de: 'Mehr Kapazität nehmen, Zubehör abschalten, langsamer fahren oder zwischendurch laden.',
+        },
+        facts: [
+          [{ en: 'run time', de: 'Laufzeit' }, runTimeMin, 'min'],
+          [{ en: 'wanted', de: 'gewünscht' }, outing.goalMin, 'min'],
+        ],
+        fields: [
+          `outings.${plan.outings.indexOf(outing)}.goalMin`,
+          `${path}.pack.block.capacityAh`,
+        ],
+      }),
+    ];
+  },
+);
+
+/** The naive figure is worth a note once it promises this much more than the run gives [%]. */
+const notablePercent = 10;
+
+const naivePromise: Rule = optionRule(
+  {
+    id: 'RUN-2',
+    severity: 'note',
+    sourceClass: 'derived',
+    source: 'Rated ampere-hours over average current against the simulated run',
+    about: {
+      en: 'Ampere-hours over amperes promise more than it runs.',
+      de: 'Amperestunden durch Ampere versprechen mehr, als sie läuft.',
+    },
+  },
+  ({ option, path, study }, voice) => {
+    if (study === null || study.run.endedBy === 'time-limit') return [];
+    const { run, plainMin } = study;
+    if (run.runTimeMin <= 0 || plainMin <= run.runTimeMin * (1 + notablePercent / 100)) return [];
+    return [
+      voice.finding({
+        optionId: option.id,
+        what: {
+          en: `${voice.say(study.capacityAh, 'A·h')} over ${voice.say(run.averageCurrentA, 'A')} would promise ${minutes(plainMin, 'en')}; it runs ${minutes(run.runTimeMin, 'en')}.`,
+          de: `${voice.say(study.capacityAh, 'A·h')} durch ${voice.say(run.averageCurrentA, 'A')} verspräche ${minutes(plainMin, 'de')}; sie läuft ${minutes(run.runTimeMin, 'de')}.`,
+        },
+        consequence: {
+          en: 'The label counts a slow discharge; rate, temperature, age and the cutoff take their share.',
+          de: 'Das Schild zählt langsames Entladen; Strom, Temperatur, Alter und Abschaltung nehmen ihren Teil.',
+        },
+        remedy: {
+          en: 'Compare packs by the run, not by the label.',
+          de: 'Packs nach der Fahrt vergleichen, nicht nach dem Schild.',
+        },
+        facts: [
+          [{ en: 'promised by the label', de: 'laut Schild' }, plainMin, 'min'],
+          [{ en: 'run time', de: 'Laufzeit' }, run.runTimeMin, 'min'],
+        ],
+        fields: [`${path}.pack.block.capacityAh`],
+      }),
+    ];
+  },
+);
+
+export const runTimeRules: readonly Rule[] = [shortRun, naivePromise];
