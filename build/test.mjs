@@ -48,7 +48,13 @@ const build = async () => {
   const { buildBundles } = await import('./build.mjs');
   try {
     const built = await buildBundles();
-    return { passed: 1, failed: 0, skipped: [], output: '', note: built.join(', ') || 'up to date' };
+    return {
+      passed: 1,
+      failed: 0,
+      skipped: [],
+      output: '',
+      note: built.join(', ') || 'up to date',
+    };
   } catch (error) {
     return { passed: 0, failed: 1, skipped: [], output: error.stack };
   }
@@ -88,16 +94,14 @@ const playwright = async () => {
   const none = { stats: { expected: 0, unexpected: 0, flaky: 0 }, suites: [] };
   const { stats, suites } = existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : none;
   const specs = (suite) => [...(suite.specs ?? []), ...(suite.suites ?? []).flatMap(specs)];
-  const skipped = suites
-    .flatMap(specs)
-    .flatMap((spec) =>
-      spec.tests
-        .filter((test) => test.status === 'skipped')
-        .map((test) => ({
-          title: `${spec.file} > ${spec.title}`,
-          reason: test.annotations.find((mark) => mark.type === 'skip')?.description ?? null,
-        })),
-    );
+  const skipped = suites.flatMap(specs).flatMap((spec) =>
+    spec.tests
+      .filter((test) => test.status === 'skipped')
+      .map((test) => ({
+        title: `${spec.file} > ${spec.title}`,
+        reason: test.annotations.find((mark) => mark.type === 'skip')?.description ?? null,
+      })),
+  );
   const failed = code !== 0 && stats.unexpected === 0 ? 1 : stats.unexpected;
   return { passed: stats.expected + stats.flaky, failed, skipped, output };
 };
@@ -107,7 +111,12 @@ const rows = [
   {
     types: () => single(tool('tsc'), ['-b']),
     lint: () =>
-      single(tool('oxlint'), ['--type-aware', '--deny-warnings', '-D', 'typescript/no-floating-promises']),
+      single(tool('oxlint'), [
+        '--type-aware',
+        '--deny-warnings',
+        '-D',
+        'typescript/no-floating-promises',
+      ]),
     format: () => single(tool('oxfmt'), ['--check']),
     walls,
   },
@@ -150,6 +159,7 @@ if (options.ready) {
   process.env.CI = 'true';
 }
 
+/** @type {{passed: number, failed: number, skipped: {title: string, reason: string | null}[]}} */
 const totals = { passed: 0, failed: 0, skipped: [] };
 
 const runStage = async (name, stage) => {
@@ -174,7 +184,8 @@ for (const row of rows) {
 
 if (totals.skipped.length > 0) {
   console.log('\nSkipped, and why:');
-  for (const { title, reason } of totals.skipped) console.log(`  ${title}: ${reason ?? 'no reason given'}`);
+  for (const { title, reason } of totals.skipped)
+    console.log(`  ${title}: ${reason ?? 'no reason given'}`);
 }
 console.log(`\nThe whole run took ${((performance.now() - begun) / 1000).toFixed(0)} s.`);
 console.log(`${totals.passed} passed, ${totals.failed} failed, ${totals.skipped.length} skipped`);

@@ -8,7 +8,14 @@ import { projectFolder } from '../setup.mjs';
  * be loosened by an edit to their configuration, and this would still say no.
  */
 const forbidden = {
-  'shared-core': [/^node:/, /^electron$/, /^react/, /^#renderer\//, /^#electron\//, /(^|\/)(renderer|electron)\//],
+  'shared-core': [
+    /^node:/,
+    /^electron$/,
+    /^react/,
+    /^#renderer\//,
+    /^#electron\//,
+    /(^|\/)(renderer|electron)\//,
+  ],
   renderer: [/^node:/, /^electron$/, /^#electron\//, /(^|\/)electron\//],
   electron: [/^react/, /^#renderer\//, /(^|\/)renderer\//],
 };

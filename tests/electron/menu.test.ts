@@ -1,0 +1,75 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { commandTable } from '#core/commands/command-table.ts';
+import type { Command } from '#core/commands/command.ts';
+import { planText } from '../support/plan-text.ts';
+import { eventually, startShell } from '../support/shell-driver.ts';
+
+type Item = {
+  label?: string;
+  enabled?: boolean;
+  accelerator?: string;
+  role?: string;
+  items?: string[];
+};
+
+describe('menu', () => {
+  test('every command of the table stands in the menu with its label and keys', async () => {
+    const shell = await startShell();
+    for (const command of commandTable as readonly Command[]) {
+      const item = await shell.command<Item | null>('menuItem', { id: command.id });
+      expect(item?.label, command.id).toBe(command.label);
+      expect(item?.accelerator, command.id).toBe(command.keys?.replace('Mod', 'CommandOrControl'));
+      expect(item?.role, command.id).toBe(command.role);
+    }
+  });
+
+  test('a page command reaches the page of the window in front', async () => {
+    const shell = await startShell();
+    await shell.command('clickMenu', { id: 'plan.save' });
+    await shell.command('clickMenu', { id: 'place.packs' });
+    const heard = await eventually(
+      () => shell.heard(),
+      (all) => all.length === 2,
+    );
+    expect(heard.map(({ message }) => message['id'])).toEqual(['plan.save', 'place.packs']);
+  });
+
+  test('a command that cannot act is greyed, not hidden', async () => {
+    const shell = await startShell();
+    await shell.call('setDisabledCommands', { ids: ['edit.undo'] });
+    expect(await shell.command('menuItem', { id: 'edit.undo' })).toMatchObject({ enabled: false });
+    await expect(shell.command('clickMenu', { id: 'edit.undo' })).rejects.toThrow(/disabled/);
+    await shell.call('setDisabledCommands', { ids: [] });
+    expect(await shell.command('menuItem', { id: 'edit.undo' })).toMatchObject({ enabled: true });
+  });
+
+  test('the recent menu lists the files opened and opens them', async () => {
+    const shell = await startShell();
+    const path = join(shell.folder, 'a & b.wain');
+    writeFileSync(path, planText());
+    await shell.answer('open', path);
+    await shell.call('openPlan', {});
+    const menu = await shell.command<Item>('menuItem', { id: 'recent' });
+    expect(menu.items?.[0]).toBe('a && b.wain');
+    const recent = await shell.call('recentFiles', {});
+    const id = recent.ok ? recent.value[0]?.id : '';
+    await shell.call('setDocumentState', { name: '', handle: null, unsaved: false });
+    await shell.command('clickMenu', { id: `recent.${id}` });
+    await eventually(
+      () => shell.heard(),
+      (all) => all.some(({ name }) => name === 'openRequest'),
+    );
+  });
+
+  test('new window opens a second window, a step beside the first', async () => {
+    const shell = await startShell();
+    await shell.command('clickMenu', { id: 'window.new' });
+    const [one, two] = await eventually(
+      () => shell.windows(),
+      (all) => all.length === 2,
+    );
+    expect((two?.bounds.x ?? 0) - (one?.bounds.x ?? 0)).toBe(32);
+  });
+});
