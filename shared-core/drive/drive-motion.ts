@@ -53,6 +53,8 @@ export class DriveMotion {
   readonly train: DriveTrain;
   readonly ambientC: number;
   readonly state: MotionState;
+  /** Of the last step [kg]: a load may be put down between legs. */
+  private inertiaKg = 0;
   private readonly step: MotionStep = {
     point: newOperatingPoint(),
     accelerationMps2: 0,
@@ -96,7 +98,7 @@ export class DriveMotion {
       longest = Math.min(longest, Math.max(0.004, (0.04 * scale) / Math.abs(a)));
     }
     if (a > 0) {
-      if (speed === 0) longest = Math.min(longest, this.firstStepS(command.gear));
+      if (speed === 0) longest = Math.min(longest, this.firstStepS(command));
       if (speed < command.targetMps)
         longest = Math.min(longest, timeToReach(speed, a, damping, command.targetMps));
       if (point.regime === 'motor-limit') {
@@ -138,6 +140,7 @@ export class DriveMotion {
   ): void {
     const { state, step, train } = this;
     this.resolve(command, busV, stepS);
+    this.inertiaKg = command.road.inertiaKg;
     const before = state.speedMps;
     let after = before;
     let mean = before;
@@ -181,7 +184,7 @@ export class DriveMotion {
   }
 
   motionJ(): number {
-    return 0.5 * this.train.inertiaKg * this.state.speedMps ** 2;
+    return 0.5 * this.inertiaKg * this.state.speedMps ** 2;
   }
 
   /** Finds operating point and motion at the present speed, with the duty the ramp reaches in mid-step. */
@@ -213,11 +216,11 @@ export class DriveMotion {
       pull(step.point, train, gear, limits, busV, duty, speed);
     else release(step, train, command, limits, speed);
     const push = step.point.forceN - step.mechanicalBrakeN - roadForceN(road, speed);
-    step.accelerationMps2 = speed === 0 && push <= 0 ? 0 : push / train.inertiaKg;
+    step.accelerationMps2 = speed === 0 && push <= 0 ? 0 : push / road.inertiaKg;
     step.dampingPerS =
       speed === 0 && push <= 0
         ? 0
-        : (roadSlope(road, speed) - step.point.forceSlope) / train.inertiaKg;
+        : (roadSlope(road, speed) - step.point.forceSlope) / road.inertiaKg;
   }
 
   /** Without any current limit to lower, a limping controller lowers its duty. */
@@ -244,9 +247,8 @@ export class DriveMotion {
   }
 
   /** The first moment of a start holds the peak current: a short step catches it before the speed takes it away. */
-  private firstStepS(gear: GearTrain): number {
-    const timeS =
-      (this.train.inertiaKg * gear.resistanceOhm) / (gear.efficiency * gear.forcePerA ** 2);
+  private firstStepS({ gear, road }: MotionCommand): number {
+    const timeS = (road.inertiaKg * gear.resistanceOhm) / (gear.efficiency * gear.forcePerA ** 2);
     return Math.max(1e-3, 0.006 * timeS);
   }
 

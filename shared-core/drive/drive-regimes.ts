@@ -32,7 +32,7 @@ export function release(
   else brakeThrough(point, command.gear, limits, ohm, speedMps);
   if (brakes.serviceDecelerationMps2 === null || speedMps <= 0) return;
   if (!command.released && speedMps < command.targetMps * 1.1) return;
-  const wantedN = train.inertiaKg * Math.min(brakes.serviceDecelerationMps2, easyStopMps2);
+  const wantedN = command.road.inertiaKg * Math.min(brakes.serviceDecelerationMps2, easyStopMps2);
   step.mechanicalBrakeN = Math.max(0, wantedN + point.forceN - roadForceN(command.road, speedMps));
 }
 
@@ -86,7 +86,7 @@ export function hold(
   point.forceSlope = 0;
   point.forceN = (k * (point.motorA - gear.frictionA)) / gear.efficiency;
   const leftN = point.forceN - resistN;
-  if (leftN > 1e-9 * train.massKg && brakes.serviceDecelerationMps2 === null) return 'pushed';
+  if (leftN > 1e-9 * road.inertiaKg && brakes.serviceDecelerationMps2 === null) return 'pushed';
   step.mechanicalBrakeN = Math.max(0, leftN);
   return 'held';
 }

@@ -26,9 +26,11 @@ export interface GearTrain {
 
 /** The drive ready for computing: plain numbers, unknown limits infinite. */
 export interface DriveTrain {
+  /** With the whole load aboard [kg]. */
   readonly massKg: number;
-  /** Mass with the share of rotating parts [kg]. */
-  readonly inertiaKg: number;
+  readonly payloadKg: number;
+  /** What rotating parts add to the inertia: 1.05 for 5 %. */
+  readonly inertiaFactor: number;
   readonly motorCount: number;
   readonly motor: MotorConstants;
   readonly heat: MotorHeat | null;
@@ -97,7 +99,8 @@ export function driveTrain(
     ok: true,
     train: {
       massKg,
-      inertiaKg: massKg * (1 + masses.rotatingPercent / 100),
+      payloadKg: masses.payloadKg,
+      inertiaFactor: 1 + masses.rotatingPercent / 100,
       motorCount: drive.motorCount,
       motor: fit.constants,
       heat: motorHeat(drive.motor, fit.constants),

@@ -71,7 +71,7 @@ function programLeg(leg: Leg, train: DriveTrain | null): ProgramLeg {
     stretchM: load.distanceM === null ? Infinity : load.distanceM / stretches,
     fromStand: load.starts > 0,
     drive: {
-      road: roadOf(train, load.surface, load.gradePercent, load.headwindKmh),
+      road: roadOf(train, load.surface, load.gradePercent, load.headwindKmh, load.loadPercent),
       gear: gearById(train, load.gearId),
       duty: load.command.kind === 'throttle' ? train.dutyAt(load.command.throttlePercent) : 1,
       targetMps: load.command.kind === 'speed' ? load.command.targetSpeedKmh / 3.6 : Infinity,

@@ -15,6 +15,8 @@ export interface Road {
   /** Air force over the square of the air speed [N s²/m²]. */
   readonly airNs2PerM2: number;
   readonly windMps: number;
+  /** Mass that has to be set in motion, rotating parts included [kg]. */
+  readonly inertiaKg: number;
   /** Largest force the driven wheels pass on [N]. */
   readonly gripN: number;
 }
@@ -25,6 +27,7 @@ export interface Road {
  *
  * @param gradePercent rise over run [%]
  * @param headwindKmh against the machine [km/h]
+ * @param loadPercent share of the stated load that is aboard [%]
  * Assumes a steady slope and no weight shift. Source: Marks' Standard Handbook for Mechanical Engineers; derived.
  */
 export function roadOf(
@@ -32,10 +35,12 @@ export function roadOf(
   surface: SurfaceId,
   gradePercent: number,
   headwindKmh: number,
+  loadPercent = 100,
 ): Road {
   const entry = surfaceById(surface);
   const angle = Math.atan(gradePercent / 100);
-  const weightN = train.massKg * gravityMps2;
+  const massKg = train.massKg + train.payloadKg * (loadPercent / 100 - 1);
+  const weightN = massKg * gravityMps2;
   const normalN = weightN * Math.cos(angle);
   const grip = train.tread === 'rubber' ? entry.gripRubber : entry.gripPlastic;
   return {
@@ -43,6 +48,7 @@ export function roadOf(
     climbN: weightN * Math.sin(angle),
     airNs2PerM2: 0.5 * airDensityKgM3 * train.dragAreaM2,
     windMps: headwindKmh / 3.6,
+    inertiaKg: massKg * train.inertiaFactor,
     gripN: grip * normalN * train.drivenShare,
   };
 }

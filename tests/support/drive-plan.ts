@@ -113,6 +113,7 @@ export function driveLoad(changes: Partial<DriveLoad> = {}): DriveLoad {
     distanceM: null,
     starts: 1,
     haltS: 0,
+    loadPercent: 100,
     headwindKmh: 0,
     ...changes,
   };
@@ -123,5 +124,14 @@ export function driveLeg(load: Leg['load'], durationMin = 1, id = 'leg'): Leg {
 }
 
 export function driveOuting(legs: readonly Leg[], changes: Partial<Outing> = {}): Outing {
-  return { id: 'outing', name: 'Outing', goalMin: 30, ambientC: 20, legs: [...legs], longestMin: 120, restAfterMin: 0, ...changes };
+  return {
+    id: 'outing',
+    name: 'Outing',
+    goalMin: 30,
+    ambientC: 20,
+    legs: [...legs],
+    longestMin: 120,
+    restAfterMin: 0,
+    ...changes,
+  };
 }

@@ -5,7 +5,10 @@ import {
   libraryConverter,
 } from '../../library/index.ts';
 import { newMachine, newOption, newPack, newPlan } from '../defaults.ts';
+import { newBrakeResistor, newDriveLoad, newMotorControl } from '../drive-defaults.ts';
 import type { Controller } from '../schema/controller.ts';
+import type { Drive } from '../schema/drive.ts';
+import type { DriveLoad } from '../schema/leg-load.ts';
 import type { Machine } from '../schema/machine.ts';
 import type { Option } from '../schema/option.ts';
 import type { Outing } from '../schema/outing.ts';
@@ -34,7 +37,7 @@ const controller24: Controller = {
   batteryCurrentLimitA: 60,
   motorCurrentLimitA: 90,
   idleCurrentA: 0.08,
-  control: null,
+  control: { ...newMotorControl(), rampUpS: 0.7, rampDownS: 0.3 },
 };
 
 function machine(): Machine {
@@ -51,12 +54,83 @@ function machine(): Machine {
       { ...libraryAccessory('horn-4a'), id: 'horn', name: 'Horn' },
       { ...libraryAccessory('tracker'), id: 'tracker', name: 'Position tracker' },
     ],
+    drive: drive(),
     bay: { lengthMm: 520, widthMm: 280, heightMm: 230, massLimitKg: 45 },
+  };
+}
+
+/** Two motors: in series they share the voltage for the climb, in parallel the machine goes twice as fast. */
+function drive(): Drive {
+  return {
+    masses: { machineKg: 85, riderKg: 80, payloadKg: 110, rotatingPercent: 5 },
+    wheel: { diameterMm: 300, drivenSharePercent: 55, grip: 'rubber', dragAreaM2: null },
+    motor: {
+      name: 'Brushed motor 24 V, 300 W',
+      ratedVoltageV: 24,
+      testVoltageV: null,
+      noLoadRpm: 2850,
+      noLoadCurrentA: 1.8,
+      rpmPerVolt: null,
+      windingOhm: 0.12,
+      stallCurrentA: null,
+      ratedCurrentA: 16.5,
+      ratedRpm: 2600,
+      ratedPowerW: 300,
+      heatResistanceKPerW: null,
+      heatTimeS: null,
+      maximumTemperatureC: null,
+      maximumCurrentA: 110,
+      massKg: 2.9,
+      partId: null,
+    },
+    motorCount: 2,
+    gears: [
+      {
+        id: 'slow',
+        name: 'Slow, motors in series',
+        ratio: 18,
+        efficiencyPercent: 82,
+        motorsInSeries: 2,
+      },
+      {
+        id: 'fast',
+        name: 'Fast, motors in parallel',
+        ratio: 18,
+        efficiencyPercent: 82,
+        motorsInSeries: 1,
+      },
+    ],
+    brakes: {
+      onRelease: 'resistor',
+      resistor: { ...newBrakeResistor(), resistanceOhm: 0.47, ratedPowerW: 100 },
+      regenerationLimitA: null,
+      serviceDecelerationMps2: 1.8,
+      parking: 'manual',
+    },
+    stopChain: {
+      isolator: 'switch',
+      isolatorReachable: 'yes',
+      isolatorDcVoltageV: 48,
+      isolatorBreakingA: 300,
+      throttleFaultDetection: 'unknown',
+      startInterlock: 'yes',
+    },
+    speedLimitKmh: 8,
+    steepestGradePercent: 9,
+    steepestSurface: 'packed-gravel',
+    resistancePercent: 100,
   };
 }
 
 /** Up to the pitches with a trailer, unload, roll back down, wait at the gate. */
 function luggageRound(): Outing {
+  const ride = (changes: Partial<DriveLoad>): DriveLoad => ({
+    ...newDriveLoad(),
+    surface: 'packed-gravel',
+    gearId: 'fast',
+    haltS: 8,
+    ...changes,
+  });
   return {
     id: 'luggage-round',
     name: 'Luggage rounds',
@@ -64,29 +138,46 @@ function luggageRound(): Outing {
     ambientC: 22,
     legs: [
       {
-        id: 'start',
-        name: 'Start with trailer',
-        durationMin: 0.08,
-        load: { kind: 'power', powerW: 1150 },
-      },
-      {
         id: 'lane',
-        name: 'Gravel lane, level',
-        durationMin: 2,
-        load: { kind: 'power', powerW: 420 },
+        name: 'Lane with trailer, level',
+        durationMin: 3,
+        load: ride({ command: { kind: 'speed', targetSpeedKmh: 7 }, distanceM: 230, starts: 2 }),
       },
       {
         id: 'climb',
-        name: 'Up the lane, 7 %',
-        durationMin: 1.5,
-        load: { kind: 'power', powerW: 980 },
+        name: 'Up the slope, 7 %',
+        durationMin: 4,
+        load: ride({
+          gradePercent: 7,
+          gearId: 'slow',
+          command: { kind: 'speed', targetSpeedKmh: 4 },
+          distanceM: 120,
+        }),
       },
       { id: 'unload', name: 'Unload', durationMin: 4, load: null },
       {
         id: 'down',
         name: 'Back down, empty',
-        durationMin: 2.5,
-        load: { kind: 'power', powerW: 140 },
+        durationMin: 3,
+        load: ride({
+          gradePercent: -7,
+          gearId: 'slow',
+          command: { kind: 'speed', targetSpeedKmh: 4 },
+          distanceM: 120,
+          haltS: 0,
+          loadPercent: 0,
+        }),
+      },
+      {
+        id: 'return',
+        name: 'Lane back, empty',
+        durationMin: 3,
+        load: ride({
+          command: { kind: 'speed', targetSpeedKmh: 7 },
+          distanceM: 230,
+          starts: 2,
+          loadPercent: 0,
+        }),
       },
       { id: 'gate', name: 'Wait at the gate', durationMin: 3, load: null },
     ],

@@ -63,6 +63,13 @@ export const driveLoadSchema = z.object({
     max: 3600,
     help: 'At the end of each stretch, braking included.',
   }),
+  loadPercent: quantity({
+    title: 'Load aboard',
+    unit: '%',
+    min: 0,
+    max: 1000,
+    help: 'Share of the load stated for the machine: 0 when it goes empty.',
+  }),
   headwindKmh: quantity({ title: 'Headwind', unit: 'km/h', min: -100, max: 100 }),
 });
 export type DriveLoad = z.infer<typeof driveLoadSchema>;
@@ -88,12 +95,10 @@ export type SurfaceAmpsLoad = z.infer<typeof surfaceAmpsLoadSchema>;
 export const logLoadSchema = z.object({
   kind: z.literal('log'),
   name: line({ title: 'Log' }),
-  replay: z
-    .enum(['current', 'power'])
-    .meta({
-      title: 'Replay as',
-      help: 'current: the amps as logged. power: the watts as logged, for a pack of another voltage.',
-    }),
+  replay: z.enum(['current', 'power']).meta({
+    title: 'Replay as',
+    help: 'current: the amps as logged. power: the watts as logged, for a pack of another voltage.',
+  }),
   lastsS: quantity({ title: 'Length', unit: 's', min: 0, aboveMin: true, max: 1000000 }),
   timeS: z
     .array(z.number().min(0).max(1000000))
