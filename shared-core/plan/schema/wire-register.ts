@@ -39,13 +39,10 @@ export const foundWireSchema = z
       max: 1e8,
       help: 'Pack disconnected. Write 100000000 for no reading.',
     }),
-    joinedTo: z
-      .array(identifier())
-      .max(40)
-      .meta({
-        title: 'Beeps with',
-        help: 'Wires with which the continuity test beeps, pack disconnected.',
-      }),
+    joinedTo: z.array(identifier()).max(40).meta({
+      title: 'Beeps with',
+      help: 'Wires with which the continuity test beeps, pack disconnected.',
+    }),
     known: wireFunctionSchema.nullable().meta({ title: 'Function known for sure' }),
   })
   .meta({ title: 'Found wire' });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { identifier, line, quantity, unknownQuantity } from './field.ts';
+import { line, quantity, unknownQuantity } from './field.ts';
 import { foundWireSchema } from './wire-register.ts';
 import { wiringBranchSchema, wiringDeviceSchema } from './wiring-branch.ts';
 
@@ -19,12 +19,10 @@ export const wiringSchema = z
   .object({
     devices: z.array(wiringDeviceSchema).min(1).max(80).meta({ title: 'Devices' }),
     branches: z.array(wiringBranchSchema).max(120).meta({ title: 'Branches' }),
-    chargeInhibit: z
-      .enum(['yes', 'no', 'unknown'])
-      .meta({
-        title: 'Cannot drive while charging',
-        help: "A contact in the charge port or the controller's inhibit input.",
-      }),
+    chargeInhibit: z.enum(['yes', 'no', 'unknown']).meta({
+      title: 'Cannot drive while charging',
+      help: "A contact in the charge port or the controller's inhibit input.",
+    }),
     startSeconds: quantity({
       title: 'A start lasts',
       unit: 's',
