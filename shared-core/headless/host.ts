@@ -1,0 +1,15 @@
+/** What the command line needs of its surroundings; the Node side and the tests bring their own. */
+export interface HeadlessHost {
+  /** Text of a file, or of standard input for `-`. Rejects with a `code` such as ENOENT. */
+  readonly readText: (path: string) => Promise<string>;
+  /** Writes a file. Rejects with code EEXIST where it exists and may not be replaced. */
+  readonly writeText: (
+    path: string,
+    text: string,
+    options: { readonly overwrite: boolean },
+  ) => Promise<void>;
+  /** Standard output. */
+  readonly out: (text: string) => void;
+  /** Standard error. */
+  readonly err: (text: string) => void;
+}

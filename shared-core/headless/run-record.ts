@@ -1,0 +1,35 @@
+import type { Outing } from '../plan/schema/outing.ts';
+import type { Plan } from '../plan/schema/plan.ts';
+import type { RunResult } from '../run/result.ts';
+import type { OptionStudy, PlanStudy } from '../study/study.ts';
+
+/** What `run --json` prints. An interface to keep: fields may be added, never renamed. */
+export function runRecord(plan: Plan, outing: Outing, study: PlanStudy): Record<string, unknown> {
+  const { id, name, goalMin, ambientC } = outing;
+  return {
+    plan: plan.name,
+    invented: plan.invented,
+    outing: { id, name, goalMin, ambientC },
+    options: study.options.map(optionRecord),
+  };
+}
+
+function optionRecord(study: OptionStudy): Record<string, unknown> {
+  const { id, name, run, withoutAccessories, chargerMatch, ...figures } = study;
+  return {
+    id,
+    name,
+    ...resultRecord(run),
+    ...figures,
+    withoutAccessoriesMin: withoutAccessories.runTimeMin,
+    withoutAccessoriesEndedBy: withoutAccessories.endedBy,
+    chargerVerdict: chargerMatch?.verdict ?? null,
+    hoursToFull: chargerMatch?.hoursToFull ?? null,
+  };
+}
+
+/** A run without its time series. */
+export function resultRecord(run: RunResult): Record<string, unknown> {
+  const { series: _series, ...rest } = run;
+  return rest;
+}

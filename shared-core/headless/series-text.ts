@@ -1,0 +1,56 @@
+import type { BlockSeries, RunSeries } from '../run/result.ts';
+
+/** A run and the option it belongs to. */
+export interface NamedSeries {
+  readonly optionId: string;
+  readonly series: RunSeries;
+}
+
+/** The plain columns, in the order they are written; units stand in the heading. */
+const columns = [
+  ['time [s]', 'timeS'],
+  ['pack voltage [V]', 'packVoltageV'],
+  ['bus voltage [V]', 'busVoltageV'],
+  ['pack current [A]', 'packCurrentA'],
+  ['motor current [A]', 'motorCurrentA'],
+  ['converter input [A]', 'converterInputA'],
+  ['charge left [%]', 'chargePercent'],
+] as const satisfies readonly (readonly [string, keyof RunSeries])[];
+
+/**
+ * The time series of several runs as one CSV text: a row for each instant of each option, block voltages in columns of
+ * their own (empty where an option has no such block). Decimal points, commas between, one line feed a row.
+ */
+export function seriesText(runs: readonly NamedSeries[]): string {
+  const blockTitles = [...new Set(runs.flatMap(({ series }) => series.blocks.map(blockTitle)))];
+  const lines = [
+    ['option', ...columns.map(([title]) => title), ...blockTitles].map(quotedCell).join(','),
+  ];
+  for (const { optionId, series } of runs) {
+    const blocks = blockTitles.map((title) =>
+      series.blocks.find((block) => blockTitle(block) === title),
+    );
+    for (let row = 0; row < series.timeS.length; row += 1) {
+      const cells = columns.map(([, key]) => plainNumber(series[key][row]));
+      const voltages = blocks.map((block) =>
+        block === undefined ? '' : plainNumber(block.voltageV[row]),
+      );
+      lines.push([quotedCell(optionId), ...cells, ...voltages].join(','));
+    }
+  }
+  return `${lines.join('\n')}\n`;
+}
+
+/** Heading of a block's column, e.g. `string 1+2 block 1 voltage [V]`. */
+function blockTitle({ strings, positions, group }: BlockSeries): string {
+  const inner = group === null ? '' : ` group ${group}`;
+  return `string ${strings.join('+')} block ${positions.join('+')}${inner} voltage [V]`;
+}
+
+function plainNumber(value: number | undefined): string {
+  return value === undefined || !Number.isFinite(value) ? '' : String(Number(value.toPrecision(9)));
+}
+
+function quotedCell(text: string): string {
+  return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}

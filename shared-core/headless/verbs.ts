@@ -1,0 +1,19 @@
+import type { Verb } from './verb.ts';
+import { chargeVerb } from './verbs/charge.ts';
+import { demoVerb } from './verbs/demo.ts';
+import { findingsVerb } from './verbs/findings.ts';
+import { runVerb } from './verbs/run.ts';
+import { sampleVerb } from './verbs/sample.ts';
+import { schemaVerb } from './verbs/schema.ts';
+import { workingVerb } from './verbs/working.ts';
+
+/** Every verb there is, in the order of the help. A new verb is a file in `verbs/`, named here. */
+export const verbs: readonly Verb[] = [
+  demoVerb,
+  sampleVerb,
+  runVerb,
+  findingsVerb,
+  chargeVerb,
+  workingVerb,
+  schemaVerb,
+];

@@ -1,0 +1,67 @@
+import { mustStop } from '../../findings/plan-findings.ts';
+import type { Finding } from '../../findings/finding.ts';
+import type { Language } from '../../plan/language.ts';
+import { studyPlan } from '../../study/study-plan.ts';
+import { findOuting } from '../find-outing.ts';
+import { jsonText } from '../json-text.ts';
+import { loadPlan } from '../load-plan.ts';
+import { jsonOption, languageOption, outingOption, refuse, type Verb } from '../verb.ts';
+
+export const findingsVerb: Verb = {
+  name: 'findings',
+  usage: 'FILE [options]',
+  summary: 'print what the plan must be warned of; exit code 3 when something must be mended first',
+  details: [
+    'stop: mend before use. warn: mend soon. note: know it. A question stands where an input is missing.',
+  ],
+  options: [jsonOption, outingOption, languageOption],
+  arguments: [1, 1],
+  async run({ positional: [path], value, has, host }) {
+    const language = value('--language') ?? 'en';
+    if (!isLanguage(language)) return refuse(`--language: ${language} is not known. Use en or de.`);
+    const loaded = await loadPlan(host, path!);
+    if (!loaded.ok) return refuse(loaded.line);
+    const outing = findOuting(loaded.plan, value('--outing'));
+    if (!outing.ok) return refuse(outing.line);
+    const { findings } = studyPlan(loaded.plan, outing.outing.id, language);
+    if (has('--json')) {
+      host.out(jsonText({ outing: outing.outing.id, counts: countsOf(findings), findings }));
+    } else host.out(findings.map(paragraphOf).join('\n') + countLine(findings));
+    return { exit: mustStop(findings) ? 3 : 0 };
+  },
+};
+
+export function isLanguage(word: string): word is Language {
+  return word === 'en' || word === 'de';
+}
+
+/** How many stand of each severity, and how many questions. */
+export function countsOf(
+  findings: readonly Finding[],
+): Record<'stop' | 'warn' | 'note' | 'notChecked', number> {
+  const count = (of: Finding['severity']): number =>
+    findings.filter((finding) => finding.status === 'finding' && finding.severity === of).length;
+  return {
+    stop: count('stop'),
+    warn: count('warn'),
+    note: count('note'),
+    notChecked: findings.filter((finding) => finding.status === 'not-checked').length,
+  };
+}
+
+function paragraphOf(finding: Finding): string {
+  const mark = finding.status === 'finding' ? finding.severity : 'question';
+  const lines = [
+    `${finding.id}  ${mark}${finding.optionId === null ? '' : `  ${finding.optionId}`}`,
+    `  ${finding.what}`,
+    `  ${finding.consequence}`,
+    `  ${finding.remedy}`,
+    `  [${finding.sourceClass}] ${finding.source}`,
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function countLine(findings: readonly Finding[]): string {
+  const { stop, warn, note, notChecked } = countsOf(findings);
+  return `\n${stop} stop, ${warn} warn, ${note} note, ${notChecked} not checked\n`;
+}
