@@ -67,9 +67,10 @@ const vitest = (project) => async () => {
     tool('vitest'),
     [
       'run',
-      ...['--config', 'build/vitest.config.ts'],
-      ...['--project', project],
-      ...['--reporter', 'default', '--reporter', './build/verifiers/count-reporter.mjs'],
+      '--config=build/vitest.config.ts',
+      `--project=${project}`,
+      '--reporter=default',
+      '--reporter=./build/verifiers/count-reporter.mjs',
       '--passWithNoTests',
     ],
     { COUNTS_FILE: counts },

@@ -10,7 +10,14 @@ const packagesSchema = z.array(
 /** Packages whose code is in the program, as the build wrote them beside each bundle. */
 export const readLicences = async (files: readonly string[]): Promise<BundledPackage[]> => {
   const lists = await Promise.all(
-    files.map(async (file) => packagesSchema.parse(JSON.parse(await readFile(file, 'utf8')))),
+    files.map(async (file) => {
+      try {
+        return packagesSchema.parse(JSON.parse(await readFile(file, 'utf8')));
+      } catch {
+        // Without one of the lists the box still tells the versions and the rest.
+        return [];
+      }
+    }),
   );
   const byName = new Map(lists.flat().map((entry) => [`${entry.name}@${entry.version}`, entry]));
   return [...byName.values()].toSorted((one, other) => one.name.localeCompare(other.name));
@@ -25,7 +32,6 @@ export const aboutData = async (version: string, dist: string): Promise<AboutDat
     name: 'Cellwain',
     version,
     runtimes: { Electron: electron, Chromium: chrome, 'Node.js': node },
-    // Without the lists the box still tells the versions.
-    packages: await readLicences(files).catch(() => []),
+    packages: await readLicences(files),
   };
 };

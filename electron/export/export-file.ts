@@ -24,7 +24,7 @@ export const safeFileName = (wish: string, ending: string): string => {
     .replaceAll(unsafe, ' ')
     .replaceAll(/\s+/g, ' ')
     .trim()
-    .replace(/^\.+/, '')
+    .replace(/^[. ]+/, '')
     .replace(/[. ]+$/, '')
     .slice(0, 100)
     .trim();

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { inject, onTestFinished } from 'vitest';
+import { afterAll, beforeAll, inject, onTestFinished } from 'vitest';
 import type { HostResult } from '#core/shell/failure.ts';
 import type { CallName, EventName, ShellBridge, ShellCalls } from '#core/shell/bridge.ts';
 
@@ -34,8 +34,8 @@ export type TestPage = {
   heard: Heard[];
   closeAnswer: 'close' | 'stay';
   answersClose: boolean;
-  __violations: string[];
-  __standinInvoke: (channel: string, payload: unknown) => Promise<unknown>;
+  standinViolations: string[];
+  standinInvoke: (channel: string, payload: unknown) => Promise<unknown>;
 };
 
 export type ShellOptions = {
@@ -47,8 +47,10 @@ export type ShellOptions = {
   readonly env?: Readonly<Record<string, string>>;
 };
 
+const temporaryFolder = (): string => mkdtempSync(join(tmpdir(), 'shell-data-'));
+
 export const freshFolder = (): string => {
-  const folder = mkdtempSync(join(tmpdir(), 'shell-data-'));
+  const folder = temporaryFolder();
   onTestFinished(() => rmSync(folder, { recursive: true, force: true, maxRetries: 3 }));
   return folder;
 };
@@ -121,7 +123,7 @@ export class RunningShell {
     return this.inPage(
       async ([callName, content]) => {
         const { call } = (globalThis as unknown as TestPage).cellwainShell;
-        return (call[callName as CallName] as (value: unknown) => Promise<never>)(content);
+        return (call[callName] as (value: unknown) => Promise<never>)(content);
       },
       [name, payload] as const,
       index,
@@ -164,12 +166,7 @@ export const eventually = async <T>(
   }
 };
 
-/** Starts the shell and waits for its first page to listen. */
-export const startShell = async (options: ShellOptions = {}): Promise<RunningShell> => {
-  const shell = new RunningShell(options);
-  onTestFinished(async () => {
-    await shell.kill();
-  });
+const untilReady = async (shell: RunningShell): Promise<RunningShell> => {
   await eventually(
     () =>
       shell
@@ -181,4 +178,29 @@ export const startShell = async (options: ShellOptions = {}): Promise<RunningShe
     (ready) => ready,
   );
   return shell;
+};
+
+/** Starts the shell for one test and waits for its first page to listen. */
+export const startShell = async (options: ShellOptions = {}): Promise<RunningShell> => {
+  const shell = new RunningShell({ ...options, folder: options.folder ?? freshFolder() });
+  onTestFinished(async () => {
+    await shell.kill();
+  });
+  return untilReady(shell);
+};
+
+/** Starts one shell for all tests of a group that leave no trace in it. */
+export const sharedShell = (): (() => RunningShell) => {
+  let shell: RunningShell | null = null;
+  beforeAll(async () => {
+    shell = await untilReady(new RunningShell({ folder: temporaryFolder() }));
+  });
+  afterAll(async () => {
+    await shell?.kill();
+    rmSync(shell?.folder ?? '', { recursive: true, force: true, maxRetries: 3 });
+  });
+  return () => {
+    if (shell === null) throw new Error('The shell has not started');
+    return shell;
+  };
 };

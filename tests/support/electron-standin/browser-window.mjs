@@ -29,7 +29,8 @@ const refuseInsecure = (preferences) => {
   for (const [name, wanted] of Object.entries(required)) {
     if (preferences[name] !== wanted) throw new Error(`Insecure page: ${name} must be ${wanted}`);
   }
-  if (preferences.enableBlinkFeatures !== undefined) throw new Error('Insecure page: blink features');
+  if (preferences.enableBlinkFeatures !== undefined)
+    throw new Error('Insecure page: blink features');
 };
 
 const eventFor = (url) => {
@@ -66,7 +67,7 @@ class WebContents extends EventEmitter {
     this.#loading = false;
   }
   async #connect(page) {
-    await page.exposeBinding('__standinInvoke', ({ frame }, channel, payload) => {
+    await page.exposeBinding('standinInvoke', ({ frame }, channel, payload) => {
       const isMain = frame === page.mainFrame();
       const sender = isMain ? this.mainFrame : { url: '', parent: this.mainFrame };
       sender.url = toAppAddress(frame.url());
@@ -103,7 +104,7 @@ class WebContents extends EventEmitter {
     return route.continue();
   }
   send(channel, message) {
-    const post = ([name, content]) => globalThis.__standinReceive(name, content);
+    const post = ([name, content]) => globalThis.standinReceive(name, content);
     void this.page?.evaluate(post, [channel, message]).catch(() => {});
   }
   reload() {

@@ -79,12 +79,15 @@ const commands = {
       });
       return granted;
     });
-    return { asked, checked: names.map((name) => handlers.check({}, name)), device: handlers.device({}) };
+    return {
+      asked,
+      checked: names.map((name) => handlers.check({}, name)),
+      device: handlers.device({}),
+    };
   },
   sandboxed: () => app.sandboxed,
   pdfText: async ({ index }) => (await pageAt(index).pdf()).subarray(0, 5).toString('latin1'),
 };
-
 
 export const listenForTest = () => {
   process.on('message', ({ id, name, argument }) => {

@@ -3,16 +3,16 @@
  * list of violations of the content policy.
  */
 export const pageScript = (preload, preferences) => `(() => {
-  globalThis.__violations = [];
+  globalThis.standinViolations = [];
   document.addEventListener('securitypolicyviolation', (event) => {
-    globalThis.__violations.push(event.violatedDirective + ' ' + event.blockedURI + ' ' + event.sample);
+    globalThis.standinViolations.push(event.violatedDirective + ' ' + event.blockedURI + ' ' + event.sample);
   });
   if (globalThis !== globalThis.top) return;
   const listeners = new Map();
-  globalThis.__standinReceive = (channel, message) => {
+  globalThis.standinReceive = (channel, message) => {
     for (const listener of [...(listeners.get(channel) ?? [])]) listener({}, message);
   };
-  const invoke = globalThis.__standinInvoke;
+  const invoke = globalThis.standinInvoke;
   const ipcRenderer = {
     invoke: (channel, payload) => invoke(channel, payload),
     on: (channel, listener) => listeners.set(channel, (listeners.get(channel) ?? []).concat(listener)),

@@ -11,12 +11,16 @@ export const dialog = {
   async showOpenDialog(_window, options) {
     seen.dialogs.push({ kind: 'open', options });
     const path = answers.open.shift();
-    return path === undefined ? { canceled: true, filePaths: [] } : { canceled: false, filePaths: [path] };
+    return path === undefined
+      ? { canceled: true, filePaths: [] }
+      : { canceled: false, filePaths: [path] };
   },
   async showSaveDialog(_window, options) {
     seen.dialogs.push({ kind: 'save', options });
     const path = answers.save.shift();
-    return path === undefined ? { canceled: true, filePath: '' } : { canceled: false, filePath: path };
+    return path === undefined
+      ? { canceled: true, filePath: '' }
+      : { canceled: false, filePath: path };
   },
   async showMessageBox(_window, options) {
     seen.dialogs.push({ kind: 'message', options });
