@@ -12,20 +12,16 @@ export function readInput(
   spec: InputSpec,
   given: Given,
 ): Read<number | string | readonly number[]> {
-  switch (spec.kind) {
-    case 'number':
-      if (given === undefined && spec.default !== null) return { ok: true, value: spec.default };
-      return readNumber(name, spec, given);
-    case 'gauge':
-      return readGauge(name, spec, given);
-    case 'word': {
-      const asked = given ?? spec.default;
-      if (typeof asked === 'string' && spec.choices.includes(asked)) return { ok: true, value: asked };
-      return fail(name, problemOf(given), `Give ${name} as one of: ${spec.choices.join(', ')}.`);
-    }
-    case 'list':
-      return readList(name, spec, given);
+  if (spec.kind === 'number') {
+    if (given === undefined && spec.default !== null) return { ok: true, value: spec.default };
+    return readNumber(name, spec, given);
   }
+  if (spec.kind === 'gauge') return readGauge(name, spec, given);
+  if (spec.kind === 'list') return readList(name, spec, given);
+  // A word may look like a number, such as an insulation class.
+  const asked = typeof given === 'number' ? String(given) : (given ?? spec.default);
+  if (typeof asked === 'string' && spec.choices.includes(asked)) return { ok: true, value: asked };
+  return fail(name, problemOf(given), `Give ${name} as one of: ${spec.choices.join(', ')}.`);
 }
 
 interface Ranged {
@@ -56,13 +52,19 @@ function readNumber(name: string, spec: Ranged, given: Given): Read<number> {
 function inRange(name: string, spec: Ranged, value: number, remedy: string): Read<number> {
   if (Number.isNaN(value)) return fail(name, 'is not a number', remedy);
   if (value < spec.min) return fail(name, `is ${value}, below the least value ${spec.min}`, remedy);
-  if (value > spec.max) return fail(name, `is ${value}, above the largest value ${spec.max}`, remedy);
+  if (value > spec.max)
+    return fail(name, `is ${value}, above the largest value ${spec.max}`, remedy);
   return { ok: true, value };
 }
 
 function readGauge(name: string, spec: Ranged, given: Given): Read<number> {
   const value = typeof given === 'string' ? parseGauge(given) : given;
-  if (typeof value === 'number' && Number.isInteger(value) && value >= spec.min && value <= spec.max) {
+  if (
+    typeof value === 'number' &&
+    Number.isInteger(value) &&
+    value >= spec.min &&
+    value <= spec.max
+  ) {
     return { ok: true, value };
   }
   const remedy = `Give ${name} as a wire gauge from ${formatGauge(spec.min)} to ${formatGauge(spec.max)}, such as 12 or 1/0.`;
@@ -71,7 +73,11 @@ function readGauge(name: string, spec: Ranged, given: Given): Read<number> {
 
 function readList(name: string, spec: Ranged, given: Given): Read<readonly number[]> {
   const parts: readonly (number | string)[] =
-    typeof given === 'string' ? given.split(/[,;]/) : typeof given === 'number' ? [given] : (given ?? []);
+    typeof given === 'string'
+      ? given.split(/[,;]/)
+      : typeof given === 'number'
+        ? [given]
+        : (given ?? []);
   if (parts.length === 0) {
     return fail(name, 'is missing', `Give ${name}${inUnit(spec.unit)} as numbers between commas.`);
   }
@@ -86,7 +92,9 @@ function readList(name: string, spec: Ranged, given: Given): Read<readonly numbe
 
 function problemOf(given: Given): string {
   if (given === undefined || given === '') return 'is missing';
-  return typeof given === 'string' ? `“${given}” is not understood` : `is ${String(given)}, which does not fit`;
+  return typeof given === 'string'
+    ? `“${given}” is not understood`
+    : `is ${String(given)}, which does not fit`;
 }
 
 const inUnit = (unit: string): string => (unit === '' || unit === '1' ? '' : ` in ${unit}`);

@@ -35,7 +35,8 @@ export function motorLimits(motor: MagnetMotor, voltageV: number): MotorLimits {
 export const motorLimitsFormula = defineFormula({
   id: 'motor-limits',
   title: 'Stall, free speed and best efficiency of a motor',
-  equation: 'I_stall = V/R; w0 = (V - I0 R)/K; I_best = sqrt(I0 I_stall); eta = (1 - sqrt(I0/I_stall))²',
+  equation:
+    'I_stall = V/R; w0 = (V - I0 R)/K; I_best = sqrt(I0 I_stall); eta = (1 - sqrt(I0/I_stall))²',
   inputs: motorInputs,
   outputs: {
     stallA: ['A', 'current when the motor cannot turn'],

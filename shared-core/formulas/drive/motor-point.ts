@@ -53,7 +53,8 @@ export const motorPointFormula = defineFormula({
   compute: ({ voltageV, torqueNm, ...motor }) => {
     const point = motorPoint(motor, voltageV, torqueNm);
     if (point.speedRadPerS < 0) {
-      const stallNm = motor.constantVsPerRad * (voltageV / motor.resistanceOhm - motor.noLoadCurrentA);
+      const stallNm =
+        motor.constantVsPerRad * (voltageV / motor.resistanceOhm - motor.noLoadCurrentA);
       return fail(
         'torqueNm',
         `is ${torqueNm}, more than the motor holds at this voltage`,

@@ -77,7 +77,10 @@ const brakeInputs = {
   massKg: number('kg', 0.1, 5000, 'mass with rider and load'),
 } as const;
 
-const source = { class: 'derived', citation: 'motor equations with the equation of motion' } as const;
+const source = {
+  class: 'derived',
+  citation: 'motor equations with the equation of motion',
+} as const;
 
 export const resistorBrakingFormula = defineFormula({
   id: 'resistor-braking',

@@ -69,11 +69,7 @@ export const roadForceFormula = defineFormula({
     const forceN = rollingN + slopeN + dragN;
     return {
       values: { forceN, powerW: forceN * inputs.speedMPerS },
-      steps: [
-        step('Rolling', rollingN, 'N'),
-        step('Slope', slopeN, 'N'),
-        step('Air', dragN, 'N'),
-      ],
+      steps: [step('Rolling', rollingN, 'N'), step('Slope', slopeN, 'N'), step('Air', dragN, 'N')],
     };
   },
 });

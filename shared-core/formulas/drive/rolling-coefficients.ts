@@ -10,7 +10,8 @@ interface Surface {
 
 const handbook = {
   class: 'published',
-  citation: 'Marks’ Standard Handbook for Mechanical Engineers; Carvill, Mechanical Engineer’s Data Handbook',
+  citation:
+    'Marks’ Standard Handbook for Mechanical Engineers; Carvill, Mechanical Engineer’s Data Handbook',
 } as const;
 const practice = { class: 'common-practice', citation: 'common practice, no source' } as const;
 
@@ -42,7 +43,10 @@ export const rollingCoefficientFormula = defineFormula({
   },
   assumptions: 'Rubber tyres at usual pressure, except hard plastic wheels where named.',
   validity: 'Dry, even ground.',
-  source: { class: 'published', citation: `${handbook.citation}; grass and hard wheels: common practice` },
+  source: {
+    class: 'published',
+    citation: `${handbook.citation}; grass and hard wheels: common practice`,
+  },
   compute: ({ surface }) => {
     const { low, high, source } = rollingCoefficients[surface];
     return { values: { low, high, foundation: source.class } };

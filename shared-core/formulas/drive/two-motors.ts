@@ -20,7 +20,8 @@ export const twoMotorsFormula = defineFormula({
     stallA: ['A', 'current of the supply when they cannot turn'],
   },
   assumptions: 'Equal motors turning equally fast.',
-  validity: 'In a curve the wheels turn unequally; in series the faster motor then takes more voltage.',
+  validity:
+    'In a curve the wheels turn unequally; in series the faster motor then takes more voltage.',
   source: { class: 'derived', citation: 'Kirchhoff’s laws with the motor equations' },
   compute: ({ arrangement, supplyV, resistanceOhm, constantVsPerRad, noLoadCurrentA, motorA }) => {
     const series = arrangement === 'series';

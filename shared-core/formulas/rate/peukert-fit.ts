@@ -60,7 +60,8 @@ export const peukertFitFormula = defineFormula({
     largestResidualPercent: ['%', 'largest of them without sign'],
   },
   assumptions: 'All ratings at the same temperature, to comparable end voltages.',
-  validity: 'Between the currents of the ratings; large residuals say that one exponent does not fit.',
+  validity:
+    'Between the currents of the ratings; large residuals say that one exponent does not fit.',
   source: { class: 'derived', citation: 'least squares on the logarithm of Peukert’s law' },
   compute: ({ hours, capacityAh, referenceHours }) => {
     if (hours.length !== capacityAh.length) {

@@ -16,7 +16,10 @@ export const twoWellStateFormula = defineFormula({
     startPercent: number('%', 0, 100, 'charge at the start, wells level', 100),
   },
   outputs: {
-    availableAh: ['A·h', 'charge in the available well; negative where the current could not be held'],
+    availableAh: [
+      'A·h',
+      'charge in the available well; negative where the current could not be held',
+    ],
     boundAh: ['A·h', 'charge in the bound well'],
     headPercent: ['%', 'level of the available well'],
     chargePercent: ['%', 'charge in both wells'],

@@ -34,7 +34,10 @@ export const cycleLifeFormula = defineFormula({
   },
   assumptions: 'Recharged fully each time, near 25 °C.',
   validity: 'AGM blocks for cycling; standby types last less.',
-  source: { class: 'from-memory', citation: 'makers’ curves: 1200, 500 and 200 cycles at 30, 50 and 100 %' },
+  source: {
+    class: 'from-memory',
+    citation: 'makers’ curves: 1200, 500 and 200 cycles at 30, 50 and 100 %',
+  },
   compute: ({ depthPercent, outingsPerYear }) => {
     const cycles = agmCycleLife(depthPercent);
     return { values: { cycles, years: cycles / outingsPerYear } };

@@ -48,7 +48,8 @@ export const selfDischargeFormula = defineFormula({
   validity: 'Healthy lead blocks; worn ones lose more.',
   source: {
     class: 'published',
-    citation: 'makers’ handbooks: AGM 3, gel 2, flooded 6 to 12 % per month at 20 °C, half at 10 °C',
+    citation:
+      'makers’ handbooks: AGM 3, gel 2, flooded 6 to 12 % per month at 20 °C, half at 10 °C',
   },
   compute: ({ chemistry, days, temperatureC }) => {
     const rate = selfDischargePercentPerMonth[chemistry];

@@ -72,11 +72,7 @@ export const filteredCurrentVoltageFormula = defineFormula({
       values: { voltageV: filteredCurrentVoltageV(curve, currentA, filteredA, drawnAh) },
       steps: [
         step('Fall by resistance', curve.resistanceOhm * currentA, 'V'),
-        step(
-          'Fall by polarisation',
-          curve.polarisationVPerAh * left * (drawnAh + filteredA),
-          'V',
-        ),
+        step('Fall by polarisation', curve.polarisationVPerAh * left * (drawnAh + filteredA), 'V'),
       ],
     };
   },

@@ -40,7 +40,10 @@ export const loadedVoltageFormula = defineFormula({
   outputs: { voltageV: ['V', 'voltage under load'], sagV: ['V', 'fall below the rest voltage'] },
   assumptions: 'Rested before the load; charge hardly changes meanwhile.',
   validity: 'Seconds to minutes; beyond that the charge drawn matters.',
-  source: { class: 'derived', citation: 'one resistor and one resistor-capacitor element in series' },
+  source: {
+    class: 'derived',
+    citation: 'one resistor and one resistor-capacitor element in series',
+  },
   compute: (inputs) => {
     const { openCircuitV, currentA, resistanceOhm, polarisationOhm, polarisationS, timeS } = inputs;
     const voltageV = loadedVoltageV(
