@@ -1,7 +1,7 @@
-import { chemistryTraits } from '../battery/chemistry.ts';
 import { readUniform } from '../battery/uniform-table.ts';
 import { expandPack } from '../pack/expand-pack.ts';
 import type { Option } from '../plan/schema/option.ts';
+import { nominalVoltageV } from '../run/run-outing.ts';
 
 /** The pack as the wiring sees it: strings of one voltage behind one resistance. */
 export interface Supply {
@@ -59,10 +59,4 @@ export function packSupply(option: Option, temperatureC: number): Supply {
     tapV: tapV / count,
     tapOhm: tapOhm / count,
   };
-}
-
-/** Nominal voltage of the pack [V]: cells in series times the nominal cell voltage. */
-export function nominalVoltageV(option: Option): number {
-  const { block, seriesCount } = option.pack;
-  return chemistryTraits[block.chemistry].nominalV * block.cellGroups * seriesCount;
 }
