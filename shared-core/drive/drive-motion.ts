@@ -40,12 +40,16 @@ export interface MotionStep {
   pulling: boolean;
   /** The duty has reached what the pedal asks. */
   rampDone: boolean;
+  /** Speed at the step's begin, on average and at its end [m/s]. */
+  before: number;
+  mean: number;
+  after: number;
 }
 
 /** Copper: rise of resistance per kelvin from 20 °C. */
 export const copperPerK = 0.00393;
 /** Largest share of the distance to the settled speed that one step may bridge, squared; sets the accuracy of a start. */
-const settleTolerance = 1e-3;
+const settleTolerance = 4e-3;
 const limpHysteresis = 1.04;
 
 /** Motors, gears and road in motion: asks the bus for current and moves the machine with what it gets. */
@@ -63,6 +67,9 @@ export class DriveMotion {
     holding: false,
     pulling: false,
     rampDone: true,
+    before: 0,
+    mean: 0,
+    after: 0,
   };
   private readonly limits: CircuitLimits = {
     motorA: Infinity,
@@ -89,7 +96,7 @@ export class DriveMotion {
     if (damping > 1e-6) {
       const gap = Math.abs(a) / damping;
       const scale = Math.max(speed, speed + a / damping, 0.3);
-      const share = Math.max(0.03, Math.sqrt((settleTolerance * scale) / gap));
+      const share = Math.max(0.06, Math.sqrt((settleTolerance * scale) / gap));
       longest = Math.min(longest, share / damping);
     }
     if (point.regime !== 'duty' && point.regime !== 'short-or-resistor') {
@@ -155,14 +162,10 @@ export class DriveMotion {
       if (mean < 0) mean = 0;
     }
     if (command.released && this.parks(after, command)) after = 0;
-    addStep(totals, this, command, step, this.limits, {
-      stepS,
-      busV,
-      currentA,
-      before,
-      mean,
-      after,
-    });
+    step.before = before;
+    step.mean = mean;
+    step.after = after;
+    addStep(totals, this, command, step, this.limits, stepS, busV, currentA);
     if (train.heat !== null) {
       const { heat } = train;
       const lossW = totals.lossJ / stepS / train.motorCount;
@@ -257,7 +260,9 @@ export class DriveMotion {
     const gap = this.dutyGoal(command) - state.duty;
     if (gap === 0) return Infinity;
     const rate = gap > 0 ? train.rampUpPerS : train.rampDownPerS;
-    return rate === Infinity ? Infinity : Math.max(1e-3, Math.min(Math.abs(gap), 0.04) / rate);
+    // Letting go matters only while it still drives.
+    const share = gap > 0 ? 0.08 : 0.3;
+    return rate === Infinity ? Infinity : Math.max(1e-3, Math.min(Math.abs(gap), share) / rate);
   }
 
   private holdingDuty(command: MotionCommand, busV: number): number {

@@ -65,8 +65,11 @@ function repeats(
 }
 
 export function driveSeries({ buffer, rows }: DriveRecorder): DriveSeries {
-  const column = (index: number, scale: number) =>
-    Float64Array.from({ length: rows }, (_, row) => buffer[row * columns + index]! * scale);
+  const column = (index: number, scale: number) => {
+    const values = new Float64Array(rows);
+    for (let row = 0; row < rows; row += 1) values[row] = buffer[row * columns + index]! * scale;
+    return values;
+  };
   return {
     timeS: column(0, 1),
     speedKmh: column(1, 3.6),

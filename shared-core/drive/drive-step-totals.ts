@@ -3,16 +3,6 @@ import { releaseOhm } from './drive-regimes.ts';
 import type { DriveTotals } from './drive-totals.ts';
 import type { CircuitLimits } from './operating-point.ts';
 
-/** A step as it was carried out. */
-export interface StepDone {
-  readonly stepS: number;
-  readonly busV: number;
-  readonly currentA: number;
-  readonly before: number;
-  readonly mean: number;
-  readonly after: number;
-}
-
 /**
  * Adds one step to the totals. Current runs along a straight line over speed, so the means of its square and of its product
  * with speed follow from the mean and the variance of the speed.
@@ -23,12 +13,14 @@ export function addStep(
   command: MotionCommand,
   step: MotionStep,
   limits: CircuitLimits,
-  done: StepDone,
+  stepS: number,
+  busV: number,
+  currentA: number,
 ): void {
   const { train } = motion;
   const { gear, road } = command;
   const { point } = step;
-  const { stepS, before, mean, after, busV, currentA } = done;
+  const { before, mean, after } = step;
   const distance = mean * stepS;
   const middle = 1.5 * mean - 0.25 * (before + after);
   const variance = step.holding

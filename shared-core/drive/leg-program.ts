@@ -1,9 +1,9 @@
 import type { DriveLoad, LogLoad, SurfaceAmpsLoad } from '../plan/schema/leg-load.ts';
 import type { Load } from '../plan/schema/load.ts';
 import type { Leg, Outing } from '../plan/schema/outing.ts';
-import type { DriveTrain, GearTrain } from './drive-train.ts';
+import type { MotionCommand } from './drive-motion.ts';
+import type { DriveTrain } from './drive-train.ts';
 import { gearById } from './drive-train.ts';
-import type { Road } from './road.ts';
 import { roadOf } from './road.ts';
 
 /** A leg made ready: equal stretches, each driven and then halted. */
@@ -21,13 +21,10 @@ export interface ProgramLeg {
   readonly baseA: number;
 }
 
+/** What the rider asks on the leg, pressing the pedal and having let it go. */
 export interface ProgramDrive {
-  readonly road: Road;
-  readonly gear: GearTrain;
-  /** Duty the pedal asks; full while a target speed is not reached. */
-  readonly duty: number;
-  /** Infinite where the pedal is held instead [m/s]. */
-  readonly targetMps: number;
+  readonly pressed: MotionCommand;
+  readonly released: MotionCommand;
 }
 
 /** Lays the outing's legs out for the drive. `train` may be null when no leg is driven with the motor model. */
@@ -62,6 +59,13 @@ function programLeg(leg: Leg, train: DriveTrain | null): ProgramLeg {
   if (load.kind !== 'drive' || train === null) return plain;
   const stretches = Math.max(1, load.starts);
   const stretchS = seconds / stretches;
+  const pressed: MotionCommand = {
+    road: roadOf(train, load.surface, load.gradePercent, load.headwindKmh, load.loadPercent),
+    gear: gearById(train, load.gearId),
+    duty: load.command.kind === 'throttle' ? train.dutyAt(load.command.throttlePercent) : 1,
+    targetMps: load.command.kind === 'speed' ? load.command.targetSpeedKmh / 3.6 : Infinity,
+    released: false,
+  };
   return {
     ...plain,
     stretches,
@@ -70,12 +74,7 @@ function programLeg(leg: Leg, train: DriveTrain | null): ProgramLeg {
     haltS: load.starts > 0 ? Math.min(load.haltS, stretchS * 0.9) : 0,
     stretchM: load.distanceM === null ? Infinity : load.distanceM / stretches,
     fromStand: load.starts > 0,
-    drive: {
-      road: roadOf(train, load.surface, load.gradePercent, load.headwindKmh, load.loadPercent),
-      gear: gearById(train, load.gearId),
-      duty: load.command.kind === 'throttle' ? train.dutyAt(load.command.throttlePercent) : 1,
-      targetMps: load.command.kind === 'speed' ? load.command.targetSpeedKmh / 3.6 : Infinity,
-    },
+    drive: { pressed, released: { ...pressed, released: true } },
   };
 }
 

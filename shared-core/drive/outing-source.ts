@@ -12,7 +12,7 @@ import { driveResult, newDriveTotals } from './drive-totals.ts';
 import type { DriveTotals } from './drive-totals.ts';
 import { driveTrain } from './drive-train.ts';
 import { legProgram } from './leg-program.ts';
-import type { ProgramLeg } from './leg-program.ts';
+import type { ProgramDrive, ProgramLeg } from './leg-program.ts';
 import { logRemainingS, logTerms, logTime } from './log-replay.ts';
 
 /** A load source that also tells what the wheels did. */
@@ -177,12 +177,13 @@ class ProgrammedSource implements OutingSource {
 
   /** What the rider asks now; legs given in amperes and legs at a stand leave the wheels to come to rest. */
   private command(): MotionCommand {
-    const leg = this.leg();
-    const drive = leg.drive ?? this.nearestDrive();
-    return { ...drive, released: leg.drive === null || this.at.haltS >= 0 || this.at.stopped };
+    const { at } = this;
+    const { drive } = this.leg();
+    if (drive === null) return this.nearestDrive().released;
+    return at.haltS >= 0 || at.stopped ? drive.released : drive.pressed;
   }
 
-  private nearestDrive(): NonNullable<ProgramLeg['drive']> {
+  private nearestDrive(): ProgramDrive {
     const { legs, at } = this;
     for (let back = 1; back <= legs.length; back += 1) {
       const { drive } = legs[(at.leg - back + legs.length) % legs.length]!;

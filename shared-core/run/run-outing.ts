@@ -5,14 +5,17 @@ import type { PackModel } from '../pack/pack-model.ts';
 import type { Machine } from '../plan/schema/machine.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
+import { needsOutingSource } from '../drive/outing-source.ts';
 import { outingLoads } from './outing-loads.ts';
 import type { OutingLoads } from './outing-loads.ts';
 import type { RunResult } from './result.ts';
 import type { RunSetup, Stepping } from './setup.ts';
 import { simulate } from './simulate.ts';
 
-/** Bus movement allowed per step, per volt of nominal pack voltage: 15 mV at 24 V. */
-const toleranceShare = 0.015 / 24;
+/** Bus movement allowed per step, per volt of nominal pack voltage: 10 mV at 24 V. */
+const toleranceShare = 0.01 / 24;
+/** Driven legs bring their own short steps through each start; more is allowed there. */
+const drivenToleranceShare = 0.06 / 24;
 
 /** Nominal voltage of an option's pack [V]. */
 export function nominalVoltageV({ pack }: Pick<Option, 'pack'>): number {
@@ -61,9 +64,15 @@ export function runSetup(
     longestS: loads.problem === null ? outing.longestMin * 60 : 0,
     restAfterS: outing.restAfterMin * 60,
     endWhenEmpty: false,
-    stepping: choices.stepping ?? { kind: 'adaptive', toleranceV: toleranceShare * nominalV },
+    stepping: choices.stepping ?? stepping(outing, nominalV),
     full: choices.full ?? true,
   };
+}
+
+function stepping(outing: Outing, nominalV: number): Stepping {
+  return needsOutingSource(outing)
+    ? { kind: 'adaptive', toleranceV: drivenToleranceShare * nominalV, loadsSetSteps: true }
+    : { kind: 'adaptive', toleranceV: toleranceShare * nominalV };
 }
 
 /** Runs an outing on an option: the function behind every run time on screen, on paper and on the command line. */

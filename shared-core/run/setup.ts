@@ -6,7 +6,12 @@ import type { LoadSource } from './load-source.ts';
 /** How the engine steps. */
 export type Stepping =
   /** Steps between 1/1024 and 64 s, chosen so that the bus moves by less than the tolerance [V] in each. */
-  | { readonly kind: 'adaptive'; readonly toleranceV: number }
+  | {
+      readonly kind: 'adaptive';
+      readonly toleranceV: number;
+      /** True where the loads bring their own short steps: one cut short says nothing against the length tried before. */
+      readonly loadsSetSteps?: boolean;
+    }
   /** Equal steps [s], for checks of convergence and speed. */
   | { readonly kind: 'fixed'; readonly stepS: number };
 
