@@ -41,6 +41,9 @@ const eventFor = (url) => {
   return event;
 };
 
+/** Runs in the page. */
+const post = ([name, content]) => globalThis.standinReceive(name, content);
+
 class WebContents extends EventEmitter {
   page = null;
   openHandler = () => ({ action: 'allow' });
@@ -104,7 +107,6 @@ class WebContents extends EventEmitter {
     return route.continue();
   }
   send(channel, message) {
-    const post = ([name, content]) => globalThis.standinReceive(name, content);
     void this.page?.evaluate(post, [channel, message]).catch(() => {});
   }
   reload() {

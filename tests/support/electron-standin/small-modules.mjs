@@ -41,10 +41,11 @@ export const invokeHandler = async (channel, event, payload) => {
   return handler(event, payload);
 };
 
-const roles = new Set([
-  ...['cut', 'copy', 'paste', 'selectAll', 'minimize', 'togglefullscreen', 'resetZoom', 'zoomIn'],
-  ...['zoomOut', 'quit', 'close', 'appMenu', 'windowMenu'],
-]);
+const roles = new Set(
+  'cut copy paste selectAll minimize togglefullscreen resetZoom zoomIn zoomOut quit close appMenu windowMenu'.split(
+    ' ',
+  ),
+);
 const modifiers = new Set(['CommandOrControl', 'Shift', 'Alt']);
 
 const checkItem = (item) => {
