@@ -1,0 +1,13 @@
+export { calendarText } from './calendar.ts';
+export { chargeCard } from './charge-card.ts';
+export type { ChargeCard } from './charge-card.ts';
+export { parseCivilDate } from './civil-date.ts';
+export type { CivilDate } from './civil-date.ts';
+export { clockText, dayIndex, dayOf, minutesPerDay, minutesPerWeek, stretchesOf } from './clock.ts';
+export { newWeek } from './default-week.ts';
+export type { Proposal, ProposalReason } from './propose-routine.ts';
+export type { RoutineStep } from './routine-steps.ts';
+export type { FailedOuting, SeasonResult, WeekStretch } from './season-result.ts';
+export type { StoragePlan } from './storage-plan.ts';
+export { studyWeek } from './study-week.ts';
+export type { WeekObstacle, WeekStudy } from './study-week.ts';
