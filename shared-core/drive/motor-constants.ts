@@ -26,7 +26,7 @@ export type MotorFit =
     };
 
 const radPerSPerRpm = Math.PI / 30;
-/** Share of the rated (else a tenth of the stall) current taken without load where nothing is known. */
+/** Share of the rated current taken without load where nothing is known. Common practice, no source. */
 const noLoadShareOfRated = 0.1;
 
 /**
@@ -34,7 +34,7 @@ const noLoadShareOfRated = 0.1;
  *
  * Winding: as given, else `R = V/I_stall`, else from the rated point `R = (V - Ke w)/I`.
  * Back EMF: speed per volt, else `Ke = (V - I0 R)/w0` from the no-load reading, else `Ke = (V - I R)/w` from the rated point.
- * No-load current: as given, else from rated power `I0 = I - P/(Ke w)`, else a tenth of the rated current.
+ * No-load current: as given, else from rated power `I0 = I - P/(Ke w)`, else a tenth of the rated current (rated: a tenth of the stall current).
  *
  * @param motor readings; every unknown one is null
  * @returns the constants with the origin of each, or the field that is missing or contradicts the others
@@ -46,11 +46,11 @@ export function fitMotor(motor: Motor): MotorFit {
   const noLoadRadPerS = motor.noLoadRpm === null ? null : motor.noLoadRpm * radPerSPerRpm;
   const speedConstant = motor.rpmPerVolt === null ? null : 1 / (motor.rpmPerVolt * radPerSPerRpm);
 
-  const guessedNoLoadA =
-    motor.noLoadCurrentA ??
-    (rated?.currentA ?? (motor.stallCurrentA ?? 0) * 0.1) * noLoadShareOfRated;
   const givenOhm =
     motor.windingOhm ?? (motor.stallCurrentA === null ? null : testV / motor.stallCurrentA);
+  // Brushed motors of this class are rated at about a tenth of their stall current.
+  const usualRatedA = motor.ratedCurrentA ?? (givenOhm === null ? 0 : (0.1 * testV) / givenOhm);
+  const guessedNoLoadA = motor.noLoadCurrentA ?? usualRatedA * noLoadShareOfRated;
 
   let resistanceOhm = givenOhm;
   let backEmfVs = speedConstant;

@@ -1,9 +1,8 @@
+import { gravityMPerS2, slopeOfGrade } from '../formulas/drive/gravity.ts';
 import type { SurfaceId } from '../plan/schema/surface.ts';
 import type { DriveTrain } from './drive-train.ts';
 import { surfaceById } from './surfaces.ts';
 
-/** Standard acceleration of gravity [m/s²], as the check values use it. */
-export const gravityMps2 = 9.80665;
 /** Density of air at 15 °C and sea level [kg/m³]. */
 export const airDensityKgM3 = 1.225;
 
@@ -38,14 +37,14 @@ export function roadOf(
   loadPercent = 100,
 ): Road {
   const entry = surfaceById(surface);
-  const angle = Math.atan(gradePercent / 100);
+  const { sine, cosine } = slopeOfGrade(gradePercent);
   const massKg = train.massKg + train.payloadKg * (loadPercent / 100 - 1);
-  const weightN = massKg * gravityMps2;
-  const normalN = weightN * Math.cos(angle);
+  const weightN = massKg * gravityMPerS2;
+  const normalN = weightN * cosine;
   const grip = train.tread === 'rubber' ? entry.gripRubber : entry.gripPlastic;
   return {
     rollingN: normalN * entry.rolling * train.resistanceShare,
-    climbN: weightN * Math.sin(angle),
+    climbN: weightN * sine,
     airNs2PerM2: 0.5 * airDensityKgM3 * train.dragAreaM2,
     windMps: headwindKmh / 3.6,
     inertiaKg: massKg * train.inertiaFactor,
