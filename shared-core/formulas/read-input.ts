@@ -99,7 +99,7 @@ function problemOf(given: Given): string {
 
 const inUnit = (unit: string): string => (unit === '' || unit === '1' ? '' : ` in ${unit}`);
 
-/** A failure that names the input at fault. */
+/** A failure that names the input at fault. `problem` continues the name: `is missing`. */
 export function fail(field: string, problem: string, remedy: string): FormulaFailure {
-  return { ok: false, field, problem, remedy };
+  return { ok: false, field, problem: `${problem}.`, remedy };
 }
