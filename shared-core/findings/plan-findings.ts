@@ -8,6 +8,11 @@ import { rules } from './rules.ts';
 
 const order = { stop: 0, warn: 1, note: 2 } as const;
 
+/** Place in the list: by severity, questions last. */
+function rank(finding: Finding): number {
+  return finding.status === 'finding' ? order[finding.severity] : order.note + 1;
+}
+
 /**
  * Every finding of a plan: standing ones first, the most severe on top, questions last; among equals in the order of
  * the table of rules and of the options.
@@ -20,8 +25,6 @@ export function planFindings(
   table: readonly Rule[] = rules,
 ): Finding[] {
   const context = findingContext(plan, studies, language, outingId);
-  const rank = (finding: Finding): number =>
-    finding.status === 'finding' ? order[finding.severity] : order.note + 1;
   return table.flatMap((rule) => rule.check(context)).toSorted((a, b) => rank(a) - rank(b));
 }
 

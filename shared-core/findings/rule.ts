@@ -33,6 +33,8 @@ export interface Statement {
 export interface Question {
   readonly optionId?: string;
   readonly missing: Words;
+  /** What to do; absent: enter the figure. */
+  readonly remedy?: Words;
   readonly fields: readonly string[];
 }
 
@@ -64,6 +66,11 @@ export function optionRule(
     context.options.flatMap((entry) => check(entry, voice, context)),
   );
 }
+
+const enterFigure: Words = {
+  en: 'Enter the figure; until then nothing is said about this.',
+  de: 'Den Wert eintragen; bis dahin ist dazu nichts gesagt.',
+};
 
 function voiceOf(frame: Frame, language: Language): RuleVoice {
   const { id, severity, sourceClass, source } = frame;
@@ -97,10 +104,7 @@ function voiceOf(frame: Frame, language: Language): RuleVoice {
         de: `Nicht geprüft: ${question.missing.de}`,
       }[language],
       consequence: frame.about[language],
-      remedy: {
-        en: 'Enter the figure; until then nothing is said about this.',
-        de: 'Den Wert eintragen; bis dahin ist dazu nichts gesagt.',
-      }[language],
+      remedy: (question.remedy ?? enterFigure)[language],
       facts: [],
       sourceClass,
       source,

@@ -1,3 +1,4 @@
+import Papa from 'papaparse';
 import type { BlockSeries, RunSeries } from '../run/result.ts';
 
 /** A run and the option it belongs to. */
@@ -23,22 +24,21 @@ const columns = [
  */
 export function seriesText(runs: readonly NamedSeries[]): string {
   const blockTitles = [...new Set(runs.flatMap(({ series }) => series.blocks.map(blockTitle)))];
-  const lines = [
-    ['option', ...columns.map(([title]) => title), ...blockTitles].map(quotedCell).join(','),
-  ];
+  const fields = ['option', ...columns.map(([title]) => title), ...blockTitles];
+  const data: string[][] = [];
   for (const { optionId, series } of runs) {
     const blocks = blockTitles.map((title) =>
       series.blocks.find((block) => blockTitle(block) === title),
     );
     for (let row = 0; row < series.timeS.length; row += 1) {
-      const cells = columns.map(([, key]) => plainNumber(series[key][row]));
-      const voltages = blocks.map((block) =>
-        block === undefined ? '' : plainNumber(block.voltageV[row]),
-      );
-      lines.push([quotedCell(optionId), ...cells, ...voltages].join(','));
+      data.push([
+        optionId,
+        ...columns.map(([, key]) => plainNumber(series[key][row])),
+        ...blocks.map((block) => plainNumber(block?.voltageV[row])),
+      ]);
     }
   }
-  return `${lines.join('\n')}\n`;
+  return `${Papa.unparse({ fields, data }, { newline: '\n' })}\n`;
 }
 
 /** Heading of a block's column, e.g. `string 1+2 block 1 voltage [V]`. */
@@ -49,8 +49,4 @@ function blockTitle({ strings, positions, group }: BlockSeries): string {
 
 function plainNumber(value: number | undefined): string {
   return value === undefined || !Number.isFinite(value) ? '' : String(Number(value.toPrecision(9)));
-}
-
-function quotedCell(text: string): string {
-  return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

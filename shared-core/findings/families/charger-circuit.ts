@@ -65,6 +65,10 @@ const portCheck: Rule = planRule(
           en: 'has a meter confirmed polarity and pins of the charge port, and is driving blocked while it is plugged in?',
           de: 'hat ein Messgerät Polung und Belegung der Ladebuchse bestätigt, und ist das Fahren am Kabel gesperrt?',
         },
+        remedy: {
+          en: 'Measure the port before the first connection, and try whether the throttle is dead while the charger is plugged in.',
+          de: 'Die Buchse vor dem ersten Anschließen messen und prüfen, ob der Fahrhebel bei gestecktem Ladegerät tot ist.',
+        },
         fields: [`${charged.path}.portLimitA`],
       }),
     ];

@@ -49,11 +49,11 @@ function matchRule(frame: MatchRule): Rule {
       ];
     }
     return match.aspects
-      .filter((entry) => entry.findingId === frame.id && entry.verdict !== 'fits')
-      .map((entry): Finding => {
-        const field = `${path}.${frame.fields[entry.aspect] ?? 'charger'}`;
-        const reason: Words = { en: entry.reason, de: entry.reason };
-        if (entry.verdict === 'unknown') {
+      .filter((aspect) => aspect.findingId === frame.id && aspect.verdict !== 'fits')
+      .map((aspect): Finding => {
+        const field = `${path}.${frame.fields[aspect.aspect] ?? 'charger'}`;
+        const reason: Words = { en: aspect.reason, de: aspect.reason };
+        if (aspect.verdict === 'unknown') {
           return voice.notChecked({
             optionId: option.id,
             missing: lowerFirst(reason),
@@ -63,12 +63,12 @@ function matchRule(frame: MatchRule): Rule {
         return voice.finding({
           optionId: option.id,
           what: {
-            en: `${option.charger?.name ?? 'Charger'}: ${entry.reason}`,
-            de: `${option.charger?.name ?? 'Ladegerät'}: ${entry.reason}`,
+            en: `${option.charger?.name ?? 'Charger'}: ${aspect.reason}`,
+            de: `${option.charger?.name ?? 'Ladegerät'}: ${aspect.reason}`,
           },
           consequence: frame.consequence,
           remedy: frame.remedy,
-          facts: factsOf(entry.aspect, match, entry.verdict),
+          facts: factsOf(aspect.aspect, match, aspect.verdict),
           fields: [field],
         });
       });

@@ -125,7 +125,8 @@ function capacityFinding(
   const capacities = blocks.map((block) => block.capacityAh);
   const least = Math.min(...capacities);
   const most = Math.max(...capacities);
-  const weaker = 100 * (1 - least / most);
+  // Rounded so that 90 % of a figure counts as exactly a tenth less.
+  const weaker = Number((100 * (1 - least / most)).toFixed(6));
   if (weaker <= capacityNotePercent) return null;
   const weakest = blocks.find((block) => block.capacityAh === least)!;
   const { voice } = check;

@@ -77,17 +77,17 @@ function describe(formula: Formula): Omit<Formula, 'evaluate'> {
 }
 
 function listOf(all: readonly Formula[]): string {
-  return alignedTable(
-    ['Formula', 'Title', 'Inputs', 'Outputs', 'Class', 'Source'],
-    all.map((formula) => [
-      formula.id,
-      formula.title,
-      formula.inputs.map(withUnit).join(' '),
-      formula.outputs.map(withUnit).join(' '),
-      formula.source.class,
-      formula.source.citation,
-    ]),
-  );
+  return all
+    .map((formula) =>
+      [
+        `${formula.id}  ${formula.title}`,
+        `  takes   ${formula.inputs.map(withUnit).join(', ')}`,
+        `  gives   ${formula.outputs.map(withUnit).join(', ')}`,
+        `  source  (${formula.source.class}) ${formula.source.citation}`,
+        '',
+      ].join('\n'),
+    )
+    .join('\n');
 }
 
 function withUnit({ name, unit }: { readonly name: string; readonly unit: string }): string {
