@@ -23,6 +23,8 @@ export interface WiringDemand {
   readonly motorOhm: number | null;
   /** Motors held fast and the controller failed shorted: only resistance limits [A]; null when the winding is unknown. */
   readonly runawayA: number | null;
+  /** Largest current in the brake resistor [A]; 0 where the outing brakes otherwise. */
+  readonly brakeA: number;
   readonly controllerIdleA: number;
   readonly chargeA: number | null;
   /** True when the motor-side current is only known to be at least the battery-side one. */
@@ -57,6 +59,7 @@ export function wiringDemand(
     stall: stallDemand(supply.fullV, sourceOhm, motorOhm, batteryLimitA, motorLimitA),
     motorOhm,
     runawayA: motorOhm === null ? null : supply.fullV / (sourceOhm + motorOhm),
+    brakeA: run.drive?.brakePeakA ?? 0,
     controllerIdleA: controller.idleCurrentA,
     chargeA: option.charger?.currentA ?? null,
     motorSideIsFloor: motorLimitA === null && run.drive === null,

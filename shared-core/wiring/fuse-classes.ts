@@ -50,7 +50,7 @@ export const fuseClasses: Readonly<Record<FuseClass, FuseClassData>> = {
       { times: 5, earliestS: 0.02, latestS: 2 },
       { times: 10, earliestS: 0.002, latestS: 0.05 },
     ],
-    ratingsA: [30, 40, 50, 60, 70, 80, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400],
+    ratingsA: [1, 2, 3, 4, 6, 8, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400],
     voltagesV: [125, 160],
     breakingA: 20_000,
     source: 'UL 248-15, from memory',
