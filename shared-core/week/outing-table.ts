@@ -1,77 +1,74 @@
-import { bisectLast } from './bisect.ts';
 import type { Machine } from '../plan/schema/machine.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
-import { runOuting } from '../run/run-outing.ts';
+import { nominalVoltageV, runOuting } from '../run/run-outing.ts';
 
-/** One outing at one temperature, as minutes against charge: from full down to where it ends. */
+/** One outing at one temperature: how long it can last from a charge, and the charge it ends at. */
 export interface OutingTable {
-  /** Rising minutes and the charge of the pack then [%]. */
-  readonly timeMin: Float64Array;
-  readonly chargePercent: Float64Array;
-  /** Minutes from full until a cutoff. */
-  readonly fullMin: number;
-  /** Charge at which it ends [%]. */
-  readonly emptyPercent: number;
-  readonly averageA: number;
+  /** Charges of the rested pack at the start, falling [%]. */
+  readonly startPercent: readonly number[];
+  /** Minutes until a cutoff from each of them. */
+  readonly minutes: readonly number[];
+  /** Charge left at the cutoff [%]. */
+  readonly endPercent: readonly number[];
 }
 
-/**
- * Runs the outing once from full to its cutoff. A later start is read off the same line: what is left at 70 % is what a
- * full pack still has once it is down to 70 %. That neglects the rest in between, which gives a little more (the reading
- * is on the safe side).
- */
+/** Starts that are run; between them minutes and end are read off straight lines. */
+const starts = [100, 85, 70, 55, 40, 25, 10] as const;
+
+/** Bus movement allowed per step, per volt of the pack: coarser than on screen, minutes move by a fraction of a percent. */
+const toleranceShare = 0.06 / 24;
+
+/** Runs the outing to its cutoff from several charges. */
 export function outingTable(
   option: Option,
   machine: Machine,
   outing: Outing,
   temperatureC: number,
 ): OutingTable {
-  const run = runOuting({ ...option, startPercent: 100 }, machine, {
-    ...outing,
-    ambientC: temperatureC,
-    longestMin: 6000,
-    restAfterMin: 0,
-  });
-  const { series } = run;
-  const count = series.timeS.length;
-  const timeMin = new Float64Array(count);
-  for (let index = 0; index < count; index += 1) timeMin[index] = series.timeS[index]! / 60;
-  return {
-    timeMin,
-    chargePercent: series.chargePercent,
-    fullMin: run.runTimeMin,
-    emptyPercent: run.remainingPercent,
-    averageA: run.averageCurrentA,
-  };
-}
-
-/** Minute on the full line at which the pack holds `percent`. */
-function minuteAt(table: OutingTable, percent: number): number {
-  const index = bisectLast(table.chargePercent.length, (at) => table.chargePercent[at]! >= percent);
-  if (index < 0) return 0;
-  if (index >= table.chargePercent.length - 1) return table.fullMin;
-  const [high, low] = [table.chargePercent[index]!, table.chargePercent[index + 1]!];
-  const share = high > low ? (high - percent) / (high - low) : 0;
-  return table.timeMin[index]! + share * (table.timeMin[index + 1]! - table.timeMin[index]!);
+  const there: Outing = { ...outing, ambientC: temperatureC, longestMin: 6000, restAfterMin: 0 };
+  const stepping = {
+    kind: 'adaptive',
+    toleranceV: toleranceShare * nominalVoltageV(option),
+  } as const;
+  const minutes: number[] = [];
+  const endPercent: number[] = [];
+  for (const startPercent of starts) {
+    const spent = minutes.at(-1) === 0;
+    const run = spent
+      ? null
+      : runOuting({ ...option, startPercent }, machine, there, { full: false, stepping });
+    minutes.push(run === null ? 0 : Math.min(run.runTimeMin, minutes.at(-1) ?? Infinity));
+    endPercent.push(run === null ? startPercent : run.remainingPercent);
+  }
+  return { startPercent: starts, minutes, endPercent };
 }
 
 /** Minutes the outing can last from a charge. */
 export function availableMin(table: OutingTable, percent: number): number {
-  return percent <= table.emptyPercent ? 0 : Math.max(0, table.fullMin - minuteAt(table, percent));
+  return readAt(table, percent, table.minutes);
 }
 
-/** Charge after so many minutes [%]. */
+/**
+ * Charge after so many minutes [%]: on a straight line between the start and the charge at the cutoff, which an outing of
+ * repeated legs follows.
+ */
 export function percentAfter(table: OutingTable, percent: number, minutes: number): number {
-  if (percent <= table.emptyPercent) return percent;
-  const at = minuteAt(table, percent) + minutes;
-  if (at >= table.fullMin) return table.emptyPercent;
-  const index = bisectLast(table.timeMin.length, (row) => table.timeMin[row]! <= at);
-  if (index >= table.timeMin.length - 1) return table.emptyPercent;
-  const span = table.timeMin[index + 1]! - table.timeMin[index]!;
-  const share = span > 0 ? (at - table.timeMin[index]!) / span : 0;
-  return (
-    table.chargePercent[index]! +
-    share * (table.chargePercent[index + 1]! - table.chargePercent[index]!)
-  );
+  const all = availableMin(table, percent);
+  if (all <= 0) return percent;
+  const end = Math.min(percent, readAt(table, percent, table.endPercent));
+  return percent - (percent - end) * Math.min(1, minutes / all);
+}
+
+function readAt(table: OutingTable, percent: number, column: readonly number[]): number {
+  const { startPercent } = table;
+  if (percent >= startPercent[0]!) return column[0]!;
+  for (let index = 1; index < startPercent.length; index += 1) {
+    const [high, low] = [startPercent[index - 1]!, startPercent[index]!];
+    if (percent >= low)
+      return (
+        column[index]! + ((percent - low) / (high - low)) * (column[index - 1]! - column[index]!)
+      );
+  }
+  return column.at(-1)!;
 }
