@@ -11,18 +11,22 @@ interface ButtonProps {
   readonly isDisabled?: boolean;
   readonly label?: string;
   readonly autoFocus?: boolean;
+  /** Path of the plan field the button stands for, for links that lead here. */
+  readonly field?: string;
 }
 
 export const Button = ({
   look = 'plain',
   icon,
   label,
+  field,
   children,
   onPress,
   ...rest
 }: ButtonProps) => (
   <Base
     className={`button button-${look}`}
+    data-field={field}
     {...(label === undefined ? {} : { 'aria-label': label })}
     {...(onPress === undefined ? {} : { onPress })}
     {...rest}

@@ -1,0 +1,95 @@
+import { Drawer } from '../controls/Dialog.tsx';
+import { Tabs } from '../controls/Tabs.tsx';
+import { severities } from '../state/findings-of.ts';
+import { hideFindings, showFindings, useFindingsView } from '../state/findings-view.ts';
+import { useStudy } from '../state/study-store.ts';
+import { appTexts } from '../text/app.ts';
+import { useText } from '../text/use-text.ts';
+import { FindingCard } from './FindingCard.tsx';
+import type { Finding } from '#core/findings/finding.ts';
+import './findings.css';
+
+/** Every finding in full: what, what follows, what to do, where the rule comes from, and the way to the field. */
+export const FindingsDrawer = () => {
+  const text = useText(appTexts);
+  const { isOpen, optionId } = useFindingsView();
+  const { study } = useStudy();
+  const findings = study?.findings ?? [];
+  const options = study?.options ?? [];
+  const views = [
+    { id: 'all', label: text.all, findings },
+    ...options.map(({ id, name }) => ({
+      id: `option:${id}`,
+      label: name,
+      findings: findings.filter((finding) => finding.optionId === id),
+    })),
+    {
+      id: 'machine',
+      label: text.ofMachine,
+      findings: findings.filter((finding) => finding.optionId === null),
+    },
+  ];
+  const selected = optionId === null ? 'all' : optionId === '' ? 'machine' : `option:${optionId}`;
+  return (
+    <Drawer title={text.findings} isOpen={isOpen} onClose={hideFindings}>
+      <Tabs
+        label={text.findings}
+        selected={views.some(({ id }) => id === selected) ? selected : 'all'}
+        onSelect={(id) =>
+          showFindings(id === 'all' ? null : id === 'machine' ? '' : id.slice('option:'.length))
+        }
+        tabs={views.map((view) => ({
+          id: view.id,
+          label: view.label,
+          body: <FindingList findings={view.findings} showOption={view.id === 'all'} />,
+        }))}
+      />
+      <p className="findings-care">{text.care}</p>
+    </Drawer>
+  );
+};
+
+const FindingList = ({
+  findings,
+  showOption,
+}: {
+  readonly findings: readonly Finding[];
+  readonly showOption: boolean;
+}) => {
+  const text = useText(appTexts);
+  const standing = findings.filter(({ status }) => status === 'finding');
+  const open = findings.filter(({ status }) => status === 'not-checked');
+  return (
+    <>
+      {standing.length === 0 ? <p className="soft">{text.noFindings}</p> : null}
+      <ul className="finding-list">
+        {severities.flatMap((severity) =>
+          standing
+            .filter((finding) => finding.severity === severity)
+            .map((finding, index) => (
+              <FindingCard
+                key={`${finding.id}${finding.optionId}${index}`}
+                finding={finding}
+                showOption={showOption}
+              />
+            )),
+        )}
+      </ul>
+      {open.length === 0 ? null : (
+        <>
+          <h3 className="findings-head">{`${text.notCheckedHead} (${open.length})`}</h3>
+          <p className="soft">{text.notCheckedLead}</p>
+          <ul className="finding-list">
+            {open.map((finding, index) => (
+              <FindingCard
+                key={`${finding.id}${finding.optionId}${index}`}
+                finding={finding}
+                showOption={showOption}
+              />
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+};

@@ -1,0 +1,89 @@
+import { Choice } from '../controls/ChoiceField.tsx';
+import { edit, usePlan } from '../state/plan-store.ts';
+import { useSettings } from '../state/settings-store.ts';
+import { useStudy } from '../state/study-store.ts';
+import { formatMinutes } from '../text/format.ts';
+import { stripTexts } from '../text/strip.ts';
+import { useText } from '../text/use-text.ts';
+import { HeadlineRow } from './HeadlineRow.tsx';
+import './strip.css';
+
+/** The options and their figures, always in sight: one row each, the run time drawn to one scale with the goal on it. */
+export const HeadlineStrip = () => {
+  const text = useText(stripTexts);
+  const language = useSettings((state) => state.language);
+  const { study, stale } = useStudy();
+  const options = usePlan((plan) => plan.options);
+  const outings = usePlan((plan) => plan.outings);
+  const headlineOuting = usePlan((plan) => plan.headlineOuting);
+  const outing = outings.find(({ id }) => id === headlineOuting) ?? outings[0];
+  const goalMin = outing?.goalMin ?? 0;
+  const longest = Math.max(goalMin, ...(study?.options.map(({ run }) => run.runTimeMin) ?? []), 1);
+  return (
+    <section className="strip" aria-label={text.title} data-stale={stale}>
+      <div className="strip-scroll" tabIndex={0} role="region" aria-label={text.title}>
+        <table className="strip-table">
+          <thead>
+            <tr>
+              <th scope="col">{text.option}</th>
+              <th scope="col" className="number">
+                {text.runTime}
+              </th>
+              <th scope="col" className="strip-bar-cell">
+                {outings.length > 1 ? (
+                  <span className="strip-outing">
+                    <Choice
+                      label={text.outing}
+                      hideLabel
+                      value={headlineOuting}
+                      field="headlineOuting"
+                      entries={outings.map(({ id, name, goalMin: goal }) => ({
+                        value: id,
+                        label: text.scale(formatMinutes(goal, language), name),
+                      }))}
+                      onChoose={(id) =>
+                        edit(text.outing, (plan) => {
+                          plan.headlineOuting = id;
+                        })
+                      }
+                    />
+                  </span>
+                ) : (
+                  text.scale(formatMinutes(goalMin, language), outing?.name ?? '')
+                )}
+              </th>
+              <th scope="col">{text.endedBy}</th>
+              <th scope="col" className="number">
+                {text.accessories}
+              </th>
+              <th scope="col" className="number">
+                {text.energy}
+              </th>
+              <th scope="col">{text.charge}</th>
+              <th scope="col" className="number strip-wide">
+                {text.mass}
+              </th>
+              <th scope="col" className="number strip-wide">
+                {text.price}
+              </th>
+              <th scope="col">{text.findings}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {options.map((option, index) => (
+              <HeadlineRow
+                key={option.id}
+                option={option}
+                index={index}
+                study={study?.options.find(({ id }) => id === option.id) ?? null}
+                findings={study?.findings ?? []}
+                goalMin={goalMin}
+                scaleMin={longest}
+              />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+};

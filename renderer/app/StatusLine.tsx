@@ -1,0 +1,51 @@
+import { useEffect } from 'react';
+import { Button } from '../controls/Button.tsx';
+import { useDocument } from '../state/document-store.ts';
+import { usePlan } from '../state/plan-store.ts';
+import { cancelStudy, retryStudy, useStudyState } from '../state/study-store.ts';
+import { announce } from '../state/toast-store.ts';
+import { appTexts } from '../text/app.ts';
+import { useText } from '../text/use-text.ts';
+import './status.css';
+
+/** Whether the figures are of this plan, where the plan is kept, and the caution that always holds. */
+export const StatusLine = () => {
+  const text = useText(appTexts);
+  const { stale, slow, tookMs, problems, failure } = useStudyState();
+  const fileName = useDocument((state) => state.fileName);
+  const invented = usePlan((plan) => plan.invented);
+  const isDone = !stale && tookMs !== null;
+  useEffect(() => {
+    if (isDone) announce(text.figuresReady);
+    else announce('');
+  }, [isDone, tookMs, text]);
+  return (
+    <footer className="status">
+      <span className="status-figures">
+        {slow ? (
+          <>
+            <progress className="status-progress" aria-label={text.computing} />
+            {text.computing}
+            <Button look="quiet" onPress={cancelStudy}>
+              {text.cancel}
+            </Button>
+          </>
+        ) : isDone ? (
+          text.upToDate(Math.round(tookMs))
+        ) : problems.length > 0 || failure !== null ? (
+          text.stale
+        ) : stale ? (
+          <>
+            {text.computing}
+            <Button look="quiet" onPress={retryStudy}>
+              {text.again}
+            </Button>
+          </>
+        ) : null}
+      </span>
+      {invented ? <span className="status-invented">{text.invented}</span> : null}
+      <span title={text.recoveryKept}>{fileName ?? text.notSavedYet}</span>
+      <span className="status-care">{text.care}</span>
+    </footer>
+  );
+};

@@ -1,0 +1,104 @@
+import { newLeg } from '#core/plan/defaults.ts';
+import type { Leg } from '#core/plan/schema/outing.ts';
+import { Button, IconButton } from '../../controls/Button.tsx';
+import { QuantityField } from '../../controls/QuantityField.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import { edit, undo, usePlan } from '../../state/plan-store.ts';
+import { useSettings } from '../../state/settings-store.ts';
+import { useStudy } from '../../state/study-store.ts';
+import { showToast } from '../../state/toast-store.ts';
+import { useFieldWords } from '../../text/field-words.ts';
+import { formatFigure, formatMinutes } from '../../text/format.ts';
+import { machineTexts } from '../../text/machine.ts';
+import { useText } from '../../text/use-text.ts';
+import { LegBar } from './LegBar.tsx';
+import { LoadFields } from './LoadFields.tsx';
+import { averagePowerW } from './load-kinds.ts';
+
+/** The legs of an outing in order, with a bar that shows one round to time and power. */
+export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) => {
+  const text = useText(machineTexts);
+  const language = useSettings((state) => state.language);
+  const legs = usePlan((plan) => plan.outings[outingIndex]?.legs ?? []);
+  const { study } = useStudy();
+  const duration = useFieldWords('outings.0.legs.0.durationMin');
+  const change = (name: string, recipe: (list: Leg[]) => void): void =>
+    edit(name, (plan) => {
+      const list = plan.outings[outingIndex]?.legs;
+      if (list !== undefined) recipe(list);
+    });
+  const move = (index: number, by: number): void =>
+    change(text.legMoved, (list) => {
+      const [leg] = list.splice(index, 1);
+      if (leg !== undefined) list.splice(index + by, 0, leg);
+    });
+  const remove = (index: number, name: string): void => {
+    change(text.removedLeg(name), (list) => list.splice(index, 1));
+    showToast(text.removedLeg(name), { label: text.bringBack, run: undo });
+  };
+  const supplyV = study?.options[0]?.nominalVoltageV ?? 24;
+  const roundMin = legs.reduce((sum, leg) => sum + leg.durationMin, 0);
+  const watts = averagePowerW(legs, supplyV);
+  return (
+    <div className="legs">
+      <LegBar legs={legs} supplyV={supplyV} />
+      {watts === null ? null : (
+        <p className="soft">
+          {text.legsTitle(formatMinutes(roundMin, language), `${formatFigure(watts, language)} W`)}
+        </p>
+      )}
+      <ol className="rows">
+        {legs.map((leg, index) => {
+          const path = `outings.${outingIndex}.legs.${index}`;
+          return (
+            <li key={leg.id} className="row leg-row">
+              <span className="leg-number" aria-hidden="true">
+                {index + 1}
+              </span>
+              <TextField path={`${path}.name`} label={`${text.leg} ${index + 1}`} hideLabel />
+              <QuantityField
+                path={`${path}.durationMin`}
+                label={`${duration.title}, ${leg.name}`}
+                hideLabel
+              />
+              <LoadFields
+                path={`${path}.load`}
+                name={leg.name}
+                kinds={['power', 'current', 'resistance', 'none']}
+              />
+              <span className="row-tools">
+                <IconButton
+                  icon="up"
+                  label={text.moveUp(leg.name)}
+                  isDisabled={index === 0}
+                  onPress={() => move(index, -1)}
+                />
+                <IconButton
+                  icon="down"
+                  label={text.moveDown(leg.name)}
+                  isDisabled={index === legs.length - 1}
+                  onPress={() => move(index, 1)}
+                />
+                <IconButton
+                  icon="trash"
+                  label={text.removeLeg(leg.name)}
+                  isDisabled={legs.length <= 1}
+                  onPress={() => remove(index, leg.name)}
+                />
+              </span>
+            </li>
+          );
+        })}
+      </ol>
+      <div>
+        <Button
+          icon="plus"
+          isDisabled={legs.length >= 100}
+          onPress={() => change(text.addLeg, (list) => list.push(newLeg(list.map(({ id }) => id))))}
+        >
+          {text.addLeg}
+        </Button>
+      </div>
+    </div>
+  );
+};

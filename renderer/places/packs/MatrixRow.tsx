@@ -1,0 +1,83 @@
+import type { ReactNode } from 'react';
+import { FieldHelp } from '../../controls/FieldFrame.tsx';
+import { QuantityField } from '../../controls/QuantityField.tsx';
+import { usePlan } from '../../state/plan-store.ts';
+import { useSettings } from '../../state/settings-store.ts';
+import { useFieldWords } from '../../text/field-words.ts';
+import { trimDifferences } from '#core/plan/trim-differences.ts';
+import { edit } from '../../state/plan-store.ts';
+import { setField } from '../../state/plan-path.ts';
+import { assumedFor } from './assumed.ts';
+import type { Option } from '#core/plan/schema/option.ts';
+
+interface MatrixRowProps {
+  readonly label: string;
+  readonly help?: string | undefined;
+  readonly cell: (option: Option, index: number) => ReactNode;
+}
+
+/** One field across all options: the name once, a control in each column. */
+export const MatrixRow = ({ label, help, cell }: MatrixRowProps) => {
+  const options = usePlan((plan) => plan.options);
+  return (
+    <tr>
+      <th scope="row">
+        <span className="matrix-label">
+          {label}
+          {help === undefined ? null : <FieldHelp label={label} help={help} />}
+        </span>
+      </th>
+      {options.map((option, index) => (
+        <td key={option.id}>{cell(option, index)}</td>
+      ))}
+    </tr>
+  );
+};
+
+interface QuantityRowProps {
+  /** Path inside the option, e.g. `pack.block.capacityAh`. */
+  readonly path: string;
+  readonly label?: string;
+  readonly emptyWords?: string;
+}
+
+/** Fields that shape the pack: blocks it no longer has must go with them. */
+const shaping = new Set(['pack.seriesCount', 'pack.parallelCount', 'pack.block.cellGroups']);
+
+/** A number of every option. Options that lack the part it belongs to show a dash. */
+export const QuantityRow = ({ path, label, emptyWords }: QuantityRowProps) => {
+  const words = useFieldWords(`options.0.${path}`);
+  const language = useSettings((state) => state.language);
+  const title = label ?? words.title;
+  const field = path.slice(path.lastIndexOf('.') + 1);
+  return (
+    <MatrixRow
+      label={title}
+      help={words.help}
+      cell={(option, index) => (
+        <QuantityField
+          path={`options.${index}.${path}`}
+          label={`${title}, ${option.name}`}
+          hideLabel
+          assumed={assumedFor(field, option, language)}
+          {...(emptyWords === undefined ? {} : { emptyWords })}
+          {...(shaping.has(path)
+            ? {
+                onCommit: (value) =>
+                  edit(
+                    title,
+                    (plan) => {
+                      const target = plan.options[index];
+                      if (target === undefined) return;
+                      setField(plan, `options.${index}.${path}`, value);
+                      Object.assign(target.pack, trimDifferences(target.pack));
+                    },
+                    `options.${index}.${path}`,
+                  ),
+              }
+            : {})}
+        />
+      )}
+    />
+  );
+};

@@ -1,0 +1,175 @@
+import { useState } from 'react';
+import { newOption, newPack } from '#core/plan/defaults.ts';
+import { Button } from '../../controls/Button.tsx';
+import { Menu } from '../../controls/Menu.tsx';
+import { Section } from '../../controls/Section.tsx';
+import { addOption, optionLimit } from '../../state/option-actions.ts';
+import { usePlan } from '../../state/plan-store.ts';
+import { useSettings } from '../../state/settings-store.ts';
+import { useFieldWords } from '../../text/field-words.ts';
+import { packsTexts } from '../../text/packs.ts';
+import { useText } from '../../text/use-text.ts';
+import { TextField } from '../../controls/TextField.tsx';
+import { describeBlock } from '../parts/describe-part.ts';
+import { useBlockParts } from '../parts/part-lists.ts';
+import { PartPicker } from '../parts/PartPicker.tsx';
+import { Doors } from '../../app/Doors.tsx';
+import { BlockRows, BmsRow } from './block-rows.tsx';
+import { ChargerMoreRows, ChargerRows } from './charger-rows.tsx';
+import { CompareTable } from './CompareTable.tsx';
+import { MatrixGroup } from './MatrixGroup.tsx';
+import { MatrixRow, QuantityRow } from './MatrixRow.tsx';
+import { OptionHead } from './OptionHead.tsx';
+import './packs.css';
+
+const holds = {
+  block:
+    /pack\.block\.(chemistry|cellGroups|capacityAh|ratedHours|rating|resistanceOhm|massKg|price)/,
+  limits: /pack\.block\.(continuous|peak|maximumCharge|chargeEnd|length|width|height)/,
+  bms: /pack\.block\.bms/,
+  pack: /pack\.(series|parallel|link)Count|pack\.linkResistance/,
+  use: /pack\.(ageYears|cyclesDone|.*Fuse)|startPercent|depthLimit|note/,
+  charger: /charger$|charger\.(currentA|endVoltageV|cellGroups|chemistries)/,
+  chargerMore: /charger\.(kind|float|tail|compensation|maximumHours|price|equalises)|portLimit/,
+};
+
+/** All options as columns of one sheet, and how they compare. */
+export const PacksPlace = () => {
+  const text = useText(packsTexts);
+  const options = usePlan((plan) => plan.options);
+  const note = useFieldWords('options.0.note');
+  const n = options.length;
+  return (
+    <div className="place-body">
+      <Doors />
+      <Section title={text.title} lead={text.lead} actions={<AddOption />}>
+        <div className="matrix-box" tabIndex={0} role="region" aria-label={text.title}>
+          <table className="matrix">
+            <thead>
+              <tr>
+                <td />
+                {options.map((option, index) => (
+                  <th key={option.id} scope="col">
+                    <OptionHead option={option} index={index} />
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <MatrixGroup title={text.groups.pack} columns={n} holds={holds.pack}>
+              <QuantityRow path="pack.seriesCount" />
+              <QuantityRow path="pack.parallelCount" />
+            </MatrixGroup>
+            <MatrixGroup title={text.groups.block} columns={n} holds={holds.block}>
+              <BlockRows />
+            </MatrixGroup>
+            <MatrixGroup title={text.groups.charger} columns={n} holds={holds.charger}>
+              <ChargerRows />
+            </MatrixGroup>
+            <MatrixGroup
+              title={text.groups.chargerMore}
+              columns={n}
+              holds={holds.chargerMore}
+              isOpenAtFirst={false}
+            >
+              <ChargerMoreRows />
+            </MatrixGroup>
+            <MatrixGroup
+              title={text.groups.use}
+              columns={n}
+              holds={holds.use}
+              isOpenAtFirst={false}
+            >
+              <QuantityRow path="startPercent" />
+              <QuantityRow path="depthLimitPercent" emptyWords={text.untilCutoff} />
+              <QuantityRow path="pack.ageYears" />
+              <QuantityRow path="pack.cyclesDone" />
+              <QuantityRow path="pack.linkResistanceOhm" />
+              <QuantityRow path="pack.stringFuseA" emptyWords={text.noFuse} />
+              <QuantityRow path="pack.mainFuseA" emptyWords={text.noFuse} />
+              <MatrixRow
+                label={note.title}
+                cell={(option, index) => (
+                  <TextField
+                    path={`options.${index}.note`}
+                    label={`${note.title}, ${option.name}`}
+                    hideLabel
+                    lines
+                  />
+                )}
+              />
+            </MatrixGroup>
+            <MatrixGroup
+              title={text.groups.limits}
+              columns={n}
+              holds={holds.limits}
+              isOpenAtFirst={false}
+            >
+              <QuantityRow path="pack.block.continuousDischargeA" />
+              <QuantityRow path="pack.block.peakDischargeA" />
+              <QuantityRow path="pack.block.maximumChargeA" />
+              <QuantityRow path="pack.block.chargeEndVoltageV" />
+              <QuantityRow path="pack.block.lengthMm" />
+              <QuantityRow path="pack.block.widthMm" />
+              <QuantityRow path="pack.block.heightMm" />
+            </MatrixGroup>
+            <MatrixGroup
+              title={text.groups.bms}
+              columns={n}
+              holds={holds.bms}
+              isOpenAtFirst={false}
+            >
+              <BmsRow />
+              <QuantityRow path="pack.block.bms.continuousDischargeA" />
+              <QuantityRow path="pack.block.bms.peakDischargeA" />
+              <QuantityRow path="pack.block.bms.peakSeconds" />
+              <QuantityRow path="pack.block.bms.continuousChargeA" />
+              <QuantityRow path="pack.block.bms.groupLowV" />
+              <QuantityRow path="pack.block.bms.groupHighV" />
+              <QuantityRow path="pack.block.bms.reconnectV" />
+            </MatrixGroup>
+          </table>
+        </div>
+      </Section>
+      <CompareTable />
+    </div>
+  );
+};
+
+const AddOption = () => {
+  const text = useText(packsTexts);
+  const language = useSettings((state) => state.language);
+  const isFull = usePlan((plan) => plan.options.length >= optionLimit);
+  const parts = useBlockParts();
+  const [picks, setPicks] = useState(false);
+  return (
+    <>
+      <Menu
+        label={text.add}
+        groups={[
+          [
+            { id: 'library', label: text.addFromLibrary, run: () => setPicks(true) },
+            { id: 'plain', label: text.addEmpty, run: () => addOption() },
+          ],
+        ]}
+      >
+        <Button icon="plus" isDisabled={isFull}>
+          {text.add}
+        </Button>
+      </Menu>
+      {picks ? (
+        <PartPicker
+          title={text.pickBlock}
+          parts={parts}
+          describe={(block) => describeBlock(block, language)}
+          onClose={() => setPicks(false)}
+          onPick={(block) =>
+            addOption({
+              ...newOption([], newPack(block, block.cellGroups > 6 ? 1 : 2)),
+              name: block.name,
+            })
+          }
+        />
+      ) : null}
+    </>
+  );
+};

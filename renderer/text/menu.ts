@@ -1,0 +1,85 @@
+import type { Texts } from './use-text.ts';
+
+interface MenuTexts {
+  readonly theme: string;
+  readonly themes: Readonly<Record<'system' | 'light' | 'dark', string>>;
+  readonly language: string;
+  readonly units: string;
+  readonly unitNames: Readonly<Record<'metric' | 'us', string>>;
+  readonly settings: string;
+  readonly recent: string;
+  readonly palettePlaceholder: string;
+  readonly paletteNone: string;
+  readonly shortcutsTitle: string;
+  readonly inFields: string;
+  readonly inFieldsRows: readonly (readonly [keys: string, does: string])[];
+  readonly aboutLead: string;
+  readonly aboutCare: string;
+  readonly version: string;
+  readonly licences: string;
+  readonly formulasLead: string;
+  readonly formulasFilter: string;
+}
+
+export const menuTexts: Texts<MenuTexts> = {
+  en: {
+    theme: 'Appearance',
+    themes: { system: 'As the system', light: 'Light', dark: 'Dark' },
+    language: 'Language',
+    units: 'Units',
+    unitNames: { metric: 'Metric', us: 'US customary' },
+    settings: 'Settings',
+    recent: 'Opened before',
+    palettePlaceholder: 'Type a command, a place or an option',
+    paletteNone: 'Nothing of that name',
+    shortcutsTitle: 'Keyboard shortcuts',
+    inFields: 'In number fields and charts',
+    inFieldsRows: [
+      ['↑ ↓', 'one step up or down'],
+      ['Page ↑ ↓', 'ten steps'],
+      ['Enter', 'take over what was typed'],
+      ['Esc', 'back to the value before'],
+      ['← →', 'move the read-out of a chart'],
+      ['+ − 0', 'zoom a chart in, out, to all'],
+      ['Shift ← →', 'move the cut-out of a chart'],
+    ],
+    aboutLead:
+      'Choose, run, charge, wire and verify the battery of a small electric machine before buying it.',
+    aboutCare:
+      'Figures are estimates. Work on batteries can burn and injure: local codes, makers’ instructions and licensed practice come first.',
+    version: 'Version',
+    licences: 'Packages inside and their licences',
+    formulasLead: 'Every published formula the figures rest on, with its source and range.',
+    formulasFilter: 'Find a formula',
+  },
+  de: {
+    theme: 'Darstellung',
+    themes: { system: 'Wie das System', light: 'Hell', dark: 'Dunkel' },
+    language: 'Sprache',
+    units: 'Einheiten',
+    unitNames: { metric: 'Metrisch', us: 'US-Maße' },
+    settings: 'Einstellungen',
+    recent: 'Zuletzt geöffnet',
+    palettePlaceholder: 'Befehl, Ort oder Variante eingeben',
+    paletteNone: 'Nichts mit diesem Namen',
+    shortcutsTitle: 'Tastenkürzel',
+    inFields: 'In Zahlenfeldern und Diagrammen',
+    inFieldsRows: [
+      ['↑ ↓', 'ein Schritt auf oder ab'],
+      ['Bild ↑ ↓', 'zehn Schritte'],
+      ['Enter', 'Eingabe übernehmen'],
+      ['Esc', 'zurück zum Wert davor'],
+      ['← →', 'Ablesung im Diagramm verschieben'],
+      ['+ − 0', 'Diagramm vergrößern, verkleinern, ganz zeigen'],
+      ['Umschalt ← →', 'Ausschnitt verschieben'],
+    ],
+    aboutLead:
+      'Den Akku einer kleinen elektrischen Maschine wählen, fahren, laden, verkabeln und prüfen, bevor er gekauft wird.',
+    aboutCare:
+      'Die Zahlen sind Schätzungen. Arbeit an Akkus kann brennen und verletzen: Örtliche Vorschriften, Herstellerangaben und Fachleute gehen vor.',
+    version: 'Version',
+    licences: 'Enthaltene Pakete und ihre Lizenzen',
+    formulasLead: 'Jede veröffentlichte Formel hinter den Zahlen, mit Quelle und Bereich.',
+    formulasFilter: 'Formel suchen',
+  },
+};

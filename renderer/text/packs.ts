@@ -1,0 +1,260 @@
+import type { Texts } from './use-text.ts';
+
+export interface PacksTexts {
+  readonly title: string;
+  readonly lead: string;
+  readonly add: string;
+  readonly addEmpty: string;
+  readonly addFromLibrary: string;
+  readonly actions: (name: string) => string;
+  readonly duplicate: string;
+  readonly moveLeft: string;
+  readonly moveRight: string;
+  readonly remove: string;
+  readonly saveBlock: string;
+  readonly blockSaved: (name: string) => string;
+  readonly groups: Readonly<
+    Record<'pack' | 'block' | 'limits' | 'bms' | 'charger' | 'chargerMore' | 'use', string>
+  >;
+  readonly schematic: (series: number, parallel: number, block: string) => string;
+  readonly pickBlock: string;
+  readonly pickCharger: string;
+  readonly change: string;
+  readonly noCharger: string;
+  readonly removeCharger: string;
+  readonly chargerFit: string;
+  readonly exponent: string;
+  readonly byPoints: (count: number) => string;
+  readonly byCurves: (count: number) => string;
+  readonly hasBms: string;
+  readonly differ: string;
+  readonly differCount: (count: number) => string;
+  readonly differNone: string;
+  readonly differTitle: (name: string) => string;
+  readonly differLead: string;
+  readonly differAdd: string;
+  readonly differAt: (string: number, position: number) => string;
+  readonly differRemove: string;
+  readonly untilCutoff: string;
+  readonly noFuse: string;
+  readonly noFloat: string;
+  readonly ownController: string;
+  readonly ownControllerYes: string;
+  readonly chemistries: Readonly<Record<'agm' | 'gel' | 'flooded' | 'lfp' | 'nmc', string>>;
+  readonly chargerKinds: Readonly<Record<'staged' | 'constant-voltage' | 'wall-supply', string>>;
+  readonly madeFor: string;
+  readonly compareTitle: string;
+  readonly compareLead: string;
+  readonly base: string;
+  readonly figure: string;
+  readonly best: string;
+  readonly rows: Readonly<
+    Record<
+      | 'runTime'
+      | 'goalShare'
+      | 'delivered'
+      | 'lowestBus'
+      | 'accessories'
+      | 'chargeHours'
+      | 'energy'
+      | 'mass'
+      | 'price'
+      | 'pricePerMin'
+      | 'standby',
+      string
+    >
+  >;
+  readonly partFilter: string;
+  readonly partOwn: string;
+  readonly partTake: (name: string) => string;
+  readonly partNone: string;
+  readonly classWords: Readonly<
+    Record<'published' | 'common-practice' | 'from-memory' | 'derived', string>
+  >;
+  readonly classLead: string;
+}
+
+export const packsTexts: Texts<PacksTexts> = {
+  en: {
+    title: 'Options side by side',
+    lead: 'Each column is one candidate: the block you buy, how many of them, and its charger. Change a figure and the strip above follows.',
+    add: 'Add option',
+    addEmpty: 'From plain figures',
+    addFromLibrary: 'From the library…',
+    actions: (name) => `Actions for ${name}`,
+    duplicate: 'Duplicate',
+    moveLeft: 'Move left',
+    moveRight: 'Move right',
+    remove: 'Remove',
+    saveBlock: 'Keep block as own part',
+    blockSaved: (name) => `${name} is kept among the own parts`,
+    groups: {
+      pack: 'Pack',
+      block: 'Block',
+      limits: 'Limits and size of the block',
+      bms: 'Battery management system',
+      charger: 'Charger',
+      chargerMore: 'More about the charger',
+      use: 'Age, start and protection',
+    },
+    schematic: (series, parallel, block) =>
+      `${parallel} ${parallel === 1 ? 'string' : 'strings'} of ${series} x ${block}`,
+    pickBlock: 'Choose a block',
+    pickCharger: 'Choose a charger',
+    change: 'Change',
+    noCharger: 'No charger chosen',
+    removeCharger: 'Without charger',
+    chargerFit: 'Fits this pack?',
+    exponent: 'Peukert exponent',
+    byPoints: (count) => `from ${count} rating points`,
+    byCurves: (count) => `from ${count} discharge curves`,
+    hasBms: 'Has a BMS',
+    differ: 'Blocks that differ',
+    differCount: (count) => (count === 1 ? '1 differs' : `${count} differ`),
+    differNone: 'All alike',
+    differTitle: (name) => `Blocks that differ: ${name}`,
+    differLead:
+      'A weak, older or less full block ends the run for the whole string. Press a block in the drawing to describe it.',
+    differAdd: 'This block differs',
+    differAt: (string, position) => `String ${string}, block ${position}`,
+    differRemove: 'Like the others again',
+    untilCutoff: 'until a cutoff',
+    noFuse: 'none',
+    noFloat: 'none, it stops',
+    ownController: 'Own controller',
+    ownControllerYes: 'Needs another controller',
+    chemistries: {
+      agm: 'AGM',
+      gel: 'Gel',
+      flooded: 'Flooded lead',
+      lfp: 'LFP (LiFePO4)',
+      nmc: 'NMC (lithium-ion)',
+    },
+    chargerKinds: {
+      staged: 'Staged',
+      'constant-voltage': 'Constant voltage',
+      'wall-supply': 'Wall supply',
+    },
+    madeFor: 'Made for',
+    compareTitle: 'Compare',
+    compareLead: 'Differences against the option you choose as base.',
+    base: 'Base',
+    figure: 'Figure',
+    best: 'best',
+    rows: {
+      runTime: 'Runs',
+      goalShare: 'Share of the goal',
+      delivered: 'Delivers',
+      lowestBus: 'Lowest bus voltage',
+      accessories: 'Accessories cost',
+      chargeHours: 'Hours to full',
+      energy: 'Rated energy',
+      mass: 'Mass',
+      price: 'Price with charger',
+      pricePerMin: 'Price of a minute',
+      standby: 'Standby to half',
+    },
+    partFilter: 'Find a part',
+    partOwn: 'Own parts',
+    partTake: (name) => `Take ${name}`,
+    partNone: 'No part of that name. Take a near one and change its figures.',
+    classWords: {
+      published: 'published figures',
+      'common-practice': 'common practice',
+      'from-memory': 'trade knowledge, no sheet',
+      derived: 'derived',
+    },
+    classLead: 'Generic parts with typical figures. The sheet of the part you buy beats them.',
+  },
+  de: {
+    title: 'Varianten nebeneinander',
+    lead: 'Jede Spalte ist ein Kandidat: der Block, den man kauft, wie viele davon, und sein Lader. Eine Zahl ändern, und die Leiste oben folgt.',
+    add: 'Variante hinzufügen',
+    addEmpty: 'Aus einfachen Zahlen',
+    addFromLibrary: 'Aus der Bibliothek …',
+    actions: (name) => `Befehle für ${name}`,
+    duplicate: 'Verdoppeln',
+    moveLeft: 'Nach links',
+    moveRight: 'Nach rechts',
+    remove: 'Entfernen',
+    saveBlock: 'Block als eigenes Teil behalten',
+    blockSaved: (name) => `${name} steht bei den eigenen Teilen`,
+    groups: {
+      pack: 'Akku',
+      block: 'Block',
+      limits: 'Grenzen und Maße des Blocks',
+      bms: 'Batteriemanagement (BMS)',
+      charger: 'Lader',
+      chargerMore: 'Mehr zum Lader',
+      use: 'Alter, Start und Schutz',
+    },
+    schematic: (series, parallel, block) =>
+      `${parallel} ${parallel === 1 ? 'Strang' : 'Stränge'} aus ${series} x ${block}`,
+    pickBlock: 'Block wählen',
+    pickCharger: 'Lader wählen',
+    change: 'Ändern',
+    noCharger: 'Kein Lader gewählt',
+    removeCharger: 'Ohne Lader',
+    chargerFit: 'Passt er zum Akku?',
+    exponent: 'Peukert-Exponent',
+    byPoints: (count) => `aus ${count} Nennpunkten`,
+    byCurves: (count) => `aus ${count} Entladekurven`,
+    hasBms: 'Hat ein BMS',
+    differ: 'Abweichende Blöcke',
+    differCount: (count) => (count === 1 ? '1 weicht ab' : `${count} weichen ab`),
+    differNone: 'Alle gleich',
+    differTitle: (name) => `Abweichende Blöcke: ${name}`,
+    differLead:
+      'Ein schwacher, älterer oder weniger voller Block beendet die Fahrt für den ganzen Strang. Einen Block in der Zeichnung anklicken, um ihn zu beschreiben.',
+    differAdd: 'Dieser Block weicht ab',
+    differAt: (string, position) => `Strang ${string}, Block ${position}`,
+    differRemove: 'Wieder wie die anderen',
+    untilCutoff: 'bis zur Abschaltung',
+    noFuse: 'keine',
+    noFloat: 'keine, er endet',
+    ownController: 'Eigene Steuerung',
+    ownControllerYes: 'Braucht eine andere Steuerung',
+    chemistries: {
+      agm: 'AGM',
+      gel: 'Gel',
+      flooded: 'Blei, flüssig',
+      lfp: 'LFP (LiFePO4)',
+      nmc: 'NMC (Lithium-Ionen)',
+    },
+    chargerKinds: {
+      staged: 'Mehrstufig',
+      'constant-voltage': 'Konstantspannung',
+      'wall-supply': 'Steckernetzteil',
+    },
+    madeFor: 'Gemacht für',
+    compareTitle: 'Vergleich',
+    compareLead: 'Unterschiede gegen die Variante, die als Basis gewählt ist.',
+    base: 'Basis',
+    figure: 'Größe',
+    best: 'am besten',
+    rows: {
+      runTime: 'Läuft',
+      goalShare: 'Anteil vom Ziel',
+      delivered: 'Liefert',
+      lowestBus: 'Niedrigste Busspannung',
+      accessories: 'Verbraucher kosten',
+      chargeHours: 'Stunden bis voll',
+      energy: 'Nennenergie',
+      mass: 'Masse',
+      price: 'Preis mit Lader',
+      pricePerMin: 'Preis einer Minute',
+      standby: 'Ruhestrom bis halb',
+    },
+    partFilter: 'Teil suchen',
+    partOwn: 'Eigene Teile',
+    partTake: (name) => `${name} nehmen`,
+    partNone: 'Kein Teil mit diesem Namen. Ein ähnliches nehmen und die Zahlen ändern.',
+    classWords: {
+      published: 'veröffentlichte Zahlen',
+      'common-practice': 'gängige Praxis',
+      'from-memory': 'Fachwissen ohne Datenblatt',
+      derived: 'hergeleitet',
+    },
+    classLead: 'Allgemeine Teile mit üblichen Zahlen. Das Datenblatt des gekauften Teils geht vor.',
+  },
+};

@@ -1,0 +1,63 @@
+import type { Texts } from './use-text.ts';
+import type { ChargerMatch } from '#core/charge/match-result.ts';
+
+interface StripTexts {
+  readonly title: string;
+  readonly option: string;
+  readonly runTime: string;
+  readonly scale: (goal: string, outing: string) => string;
+  readonly endedBy: string;
+  readonly accessories: string;
+  readonly energy: string;
+  readonly charge: string;
+  readonly mass: string;
+  readonly price: string;
+  readonly findings: string;
+  readonly fits: Readonly<Record<ChargerMatch['verdict'], string>>;
+  readonly noCharger: string;
+  readonly noFinding: string;
+  readonly showFindings: (name: string) => string;
+  readonly barOf: (name: string, minutes: string, percent: string) => string;
+  readonly outing: string;
+}
+
+export const stripTexts: Texts<StripTexts> = {
+  en: {
+    title: 'Options at a glance',
+    option: 'Option',
+    runTime: 'Runs',
+    scale: (goal, outing) => `${outing}, goal ${goal}`,
+    endedBy: 'Ended by',
+    accessories: 'Accessories',
+    energy: 'Delivers',
+    charge: 'Charger',
+    mass: 'Mass',
+    price: 'Price',
+    findings: 'Findings',
+    fits: { fits: 'fits', limits: 'fits, slowly', misfits: 'does not fit', unknown: 'not known' },
+    noCharger: 'none chosen',
+    noFinding: 'none',
+    showFindings: (name) => `Findings of ${name}`,
+    barOf: (name, minutes, percent) => `${name} runs ${minutes}, ${percent} % of the goal`,
+    outing: 'Outing',
+  },
+  de: {
+    title: 'Varianten auf einen Blick',
+    option: 'Variante',
+    runTime: 'Läuft',
+    scale: (goal, outing) => `${outing}, Ziel ${goal}`,
+    endedBy: 'Beendet durch',
+    accessories: 'Verbraucher',
+    energy: 'Liefert',
+    charge: 'Lader',
+    mass: 'Masse',
+    price: 'Preis',
+    findings: 'Befunde',
+    fits: { fits: 'passt', limits: 'passt, langsam', misfits: 'passt nicht', unknown: 'unbekannt' },
+    noCharger: 'keiner gewählt',
+    noFinding: 'keine',
+    showFindings: (name) => `Befunde zu ${name}`,
+    barOf: (name, minutes, percent) => `${name} läuft ${minutes}, ${percent} % vom Ziel`,
+    outing: 'Fahrt',
+  },
+};
