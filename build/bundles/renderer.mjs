@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { licences } from './licences.mjs';
 import { folder } from './shared.mjs';
@@ -9,15 +8,12 @@ export const noncePlaceholder = '__PAGE_NONCE__';
 
 const { version } = JSON.parse(readFileSync(folder('package.json'), 'utf8'));
 
-const { version } = JSON.parse(readFileSync(folder('package.json'), 'utf8'));
-
 export const config = (outDir) => ({
   configFile: false,
   logLevel: 'warn',
   root: folder('renderer'),
   base: '/',
   publicDir: false,
-  define: { 'import.meta.env.VITE_VERSION': JSON.stringify(version) },
   plugins: [react(), licences()],
   worker: { format: 'es' },
   define: { 'import.meta.env.VITE_VERSION': JSON.stringify(version) },
