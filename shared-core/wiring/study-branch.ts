@@ -26,6 +26,7 @@ export interface BranchInputs {
   readonly guard: Guard | null;
   readonly fault: FaultCurrents;
   readonly brakeA: number;
+  readonly stringCount: number;
   readonly states: Readonly<Record<NetworkState, StateSolution | null>>;
 }
 
@@ -57,7 +58,7 @@ export function studyBranch(inputs: BranchInputs): BranchStudy {
   const peakA = Math.max(continuousA, drawn('start'), drawn('stall'), braking ? inputs.brakeA : 0);
   // An outing says too little about the hardest pull of the motors: their lines are sized for the controller's limit.
   const sizingA = braking ? peakA : zone?.kind === 'controller' ? Math.max(continuousA, drawn('start')) : continuousA;
-  const sizedFor = sizingFuse(topology, index);
+  const sizedFor = sizingFuse(topology, index, inputs.stringCount);
   const opening = guard === null ? null : fuseOpening(guard.fuse, fault.farA).latestS;
   const cruising = states.cruising;
   const wayDropV =

@@ -46,7 +46,7 @@ export function studyWiring(plan: Plan, wiring: Wiring, option: Option, run: Run
   });
   const conductors = topology.branches.map(({ branch }) => branch.conductor ?? firstGuess);
   const wireC = [...aroundC];
-  const guards = topology.branches.map((_, index) => guardOf(topology, index));
+  const guards = topology.branches.map((_, index) => guardOf(topology, index, supply.stringCount));
 
   const resistances = () =>
     topology.branches.map(({ branch }, index) => {
@@ -70,7 +70,7 @@ export function studyWiring(plan: Plan, wiring: Wiring, option: Option, run: Run
       if (branch.conductor === null) {
         const found = smallestConductor(branch, 'metric', {
           continuousA,
-          guard: sizingFuse(topology, index),
+          guard: sizingFuse(topology, index, supply.stringCount),
           faultA: faults[index]!.farA,
           zoneV: zoneV[index]!,
           dropPercent: dropNotePercent,
@@ -138,6 +138,7 @@ export function studyWiring(plan: Plan, wiring: Wiring, option: Option, run: Run
         guard: guards[index]!,
         fault: faults[index]!,
         brakeA: demand.brakeA,
+        stringCount: supply.stringCount,
         states,
       }),
     ),
