@@ -6,7 +6,7 @@ import type { PackModel, PackUnit } from './pack-model.ts';
 
 /** Grid of the tables over the head: from a reversed unit to a full one. */
 export const headLow = -0.08;
-export const headsPerOne = 1000;
+export const headsPerOne = 2000;
 const headCount = Math.round((1 - headLow) * headsPerOne) + 1;
 
 /** Fall of a cell's voltage per unit of charge taken from an empty cell, until it is reversed [V]. Common practice, no source. */
@@ -45,6 +45,8 @@ export interface Circuit {
   readonly hysteresis: Float64Array;
   readonly temperatureC: Float64Array;
   readonly warmth: Float64Array;
+  /** Heat set free since the temperature was last brought up to date [J]. */
+  readonly heatJ: Float64Array;
   // Derived from the state by `refresh`
   readonly emfV: Float64Array;
   readonly ohm: Float64Array;
@@ -56,6 +58,8 @@ export interface Circuit {
   readonly stringOhm: Float64Array;
   readonly stringCurrentA: Float64Array;
   readonly previousCurrentA: Float64Array;
+  /** Current each string was advanced with in the last step. */
+  readonly usedCurrentA: Float64Array;
   /** Bus voltage [V] and bus current [A] of the last solution. */
   readonly bus: Float64Array;
   /** Length of the step that `previousCurrentA` belongs to [s]; 0 when there is none to extrapolate from. */
@@ -131,6 +135,7 @@ export function createCircuit(pack: PackModel, ambientC: number): Circuit {
     hysteresis: new Float64Array(units.length),
     temperatureC: column(({ model }) => model.temperatureC),
     warmth: new Float64Array(units.length).fill(1),
+    heatJ: new Float64Array(units.length),
     emfV: new Float64Array(units.length),
     ohm: new Float64Array(units.length),
     multiplicity: Float64Array.from(pack.strings, (string) => string.strings.length),
@@ -140,6 +145,7 @@ export function createCircuit(pack: PackModel, ambientC: number): Circuit {
     stringOhm: new Float64Array(strings),
     stringCurrentA: new Float64Array(strings),
     previousCurrentA: new Float64Array(strings),
+    usedCurrentA: new Float64Array(strings),
     bus: new Float64Array(2),
     previousStepS: 0,
     tapA: 0,

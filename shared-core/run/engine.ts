@@ -1,7 +1,8 @@
 import { demandCurrentA } from '../accessories/converter-input.ts';
 import { isIdle } from '../accessories/demands.ts';
 import { createCheckpoint, keep, restore } from '../pack/checkpoint.ts';
-import { advance, forgetSlope, refresh, solveBus, warm } from '../pack/circuit-step.ts';
+import type { Checkpoint } from '../pack/checkpoint.ts';
+import { advance, correct, forgetSlope, refresh, solveBus, warm } from '../pack/circuit-step.ts';
 import { createCircuit } from '../pack/circuit.ts';
 import type { Circuit } from '../pack/circuit.ts';
 import { busLoadUpdater, createBusLoad, motorCurrentA } from './bus-load.ts';
@@ -109,6 +110,7 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
   const fixedS = setup.stepping.kind === 'fixed' ? setup.stepping.stepS : 0;
   const toleranceV =
     setup.stepping.kind === 'adaptive' ? setup.stepping.toleranceV : Number.POSITIVE_INFINITY;
+  const loadsSetSteps = setup.stepping.kind === 'adaptive' && setup.stepping.loadsSetSteps === true;
   const collapse: Stop = {
     kind: 'trip',
     trip: { cause: 'supply-collapse', value: engine.busV, string: null, unit: null },
@@ -128,6 +130,8 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
       keep(circuit, checkpoint);
       copyWatch(watch, watchBefore);
     }
+    const wishedS = engine.stepS;
+    let shortened = false;
     let trip: Trip | null = null;
     for (;;) {
       advance(circuit, stepS);
@@ -136,11 +140,14 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
         ? check(watch, engine.timeS + stepS, stepS, engine.busV, engine.busA)
         : collapse.trip;
       if (fixedS > 0) break;
-      const moved = solved ? Math.abs(engine.busV - startV) : Number.POSITIVE_INFINITY;
+      const moved = solved
+        ? movement(circuit, checkpoint, engine.busV - startV)
+        : Number.POSITIVE_INFINITY;
       const tooFar = moved > toleranceV && stepS > shortestS;
       if (!tooFar && (trip === null || stepS <= tripS)) {
-        engine.stepS =
+        const nextS =
           moved < toleranceV / 4 ? Math.min(longestStepS, 2 * ladder(stepS)) : ladder(stepS);
+        engine.stepS = shortened || !loadsSetSteps ? nextS : Math.max(nextS, wishedS);
         break;
       }
       restore(circuit, checkpoint);
@@ -149,7 +156,9 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
       engine.busA = startA;
       refresh(circuit);
       stepS = ladder(stepS) === stepS ? stepS / 2 : ladder(stepS);
+      shortened = true;
     }
+    correct(circuit, stepS);
     engine.timeS += stepS;
     warmS += stepS;
     if (warmS >= 8 || fixedS === 0) {
@@ -174,6 +183,9 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
     const asked =
       engine.timeS >= load.steadyUntilS - 1e-9 || engine.busV < load.steadyAboveV || tapped;
     if (!asked && trip === null) continue;
+    // The losses so far belong to the currents before the switching.
+    warm(circuit, warmS);
+    warmS = 0;
     const before = engine.busA;
     update(load, engine.timeS, engine.busV);
     if (tapped) updateTap(engine);
@@ -194,6 +206,17 @@ function demandChanged(load: BusLoad, currentA: number, busV: number, circuit: C
     circuit.tapA !== 0 ||
     Math.abs(demandCurrentA(load.total, busV) - currentA) > 1e-9 * (1 + Math.abs(currentA))
   );
+}
+
+/** How far a step has moved the bus [V], or a string's current against the others, times its resistance. */
+function movement(circuit: Circuit, { saved }: Checkpoint, busV: number): number {
+  let most = Math.abs(busV);
+  if (circuit.stringOhm.length === 1) return most;
+  for (let string = 0; string < circuit.stringOhm.length; string += 1) {
+    const change = circuit.stringCurrentA[string]! - saved.stringCurrentA[string]!;
+    most = Math.max(most, Math.abs(change) * circuit.stringOhm[string]!);
+  }
+  return most;
 }
 
 /** Largest power of two not above a step. */

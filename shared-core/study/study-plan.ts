@@ -16,5 +16,9 @@ export function studyPlan(plan: Plan, outingId?: string, language: Language = 'e
     plan.outings.find((each) => each.id === plan.headlineOuting) ??
     plan.outings[0]!;
   const options = plan.options.map((option) => studyOption(plan, option, outing, language));
-  return { outingId: outing.id, options, findings: planFindings(plan, options, language) };
+  return {
+    outingId: outing.id,
+    options,
+    findings: planFindings(plan, options, language, outing.id),
+  };
 }
