@@ -28,11 +28,14 @@ const absent: ConverterPoint = {
   outputCurrentA: 0,
 };
 
+function noTerms(): LoadTerms {
+  return { currentA: 0, powerW: 0, conductanceS: 0 };
+}
+
 export function createBusLoad(): BusLoad {
-  const none = () => ({ currentA: 0, powerW: 0, conductanceS: 0 });
   return {
-    motor: none(),
-    total: none(),
+    motor: noTerms(),
+    total: noTerms(),
     converter: absent,
     converterOff: false,
     steadyUntilS: 0,

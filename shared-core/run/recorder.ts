@@ -37,12 +37,15 @@ export function placeOf(strings: readonly number[], unit: PackUnit): UnitPlace {
 
 const startRows = 512;
 
+function newColumn(): Column {
+  return { values: new Float64Array(startRows) };
+}
+
 export function createRecorder(circuit: Circuit): Recorder {
-  const column = (): Column => ({ values: new Float64Array(startRows) });
-  const main = Array.from({ length: 7 }, column);
-  const strings = circuit.pack.strings.map(column);
-  const voltages = circuit.units.map(column);
-  const charges = circuit.units.map(column);
+  const main = Array.from({ length: 7 }, newColumn);
+  const strings = circuit.pack.strings.map(newColumn);
+  const voltages = circuit.units.map(newColumn);
+  const charges = circuit.units.map(newColumn);
   let rows = 0;
   return {
     record(...figures) {
@@ -62,7 +65,7 @@ export function createRecorder(circuit: Circuit): Recorder {
       rows += 1;
     },
     finish() {
-      const cut = ({ values }: Column) => values.slice(0, rows);
+      const cut = (column: Column) => column.values.slice(0, rows);
       const [
         timeS,
         busVoltageV,
