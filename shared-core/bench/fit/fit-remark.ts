@@ -1,0 +1,64 @@
+/** What a fit has to say about itself besides its values. */
+export type FitRemark =
+  | {
+      readonly kind: 'together';
+      readonly first: string;
+      readonly second: string;
+      readonly correlation: number;
+    }
+  | { readonly kind: 'not-told'; readonly name: string }
+  | { readonly kind: 'one-rate'; readonly currentA: number }
+  | { readonly kind: 'ends-early'; readonly chargePercent: number; readonly voltageV: number }
+  | { readonly kind: 'no-temperature'; readonly temperatureC: number }
+  | { readonly kind: 'runs-differ'; readonly percent: number }
+  | { readonly kind: 'taken-as-full' }
+  | { readonly kind: 'outliers'; readonly rows: number }
+  | { readonly kind: 'stale'; readonly rows: number }
+  | { readonly kind: 'rest-not-used' };
+
+/** The remark in words. */
+export function remarkText(remark: FitRemark, language: 'en' | 'de' = 'en'): string {
+  const en = language === 'en';
+  switch (remark.kind) {
+    case 'together':
+      return en
+        ? `${remark.first} and ${remark.second} could not be told apart well (correlation ${remark.correlation.toFixed(2)}): trust their joint effect rather than either value.`
+        : `${remark.first} und ${remark.second} ließen sich kaum trennen (Korrelation ${remark.correlation.toFixed(2)}): eher der gemeinsamen Wirkung trauen als dem einzelnen Wert.`;
+    case 'not-told':
+      return en
+        ? `The data say little about ${remark.name}; the usual value stands.`
+        : `Die Daten sagen wenig über ${remark.name}; der übliche Wert bleibt stehen.`;
+    case 'one-rate':
+      return en
+        ? `All runs were made near ${remark.currentA.toPrecision(3)} A, so the loss at other rates is not measured. Add a run at a clearly different current.`
+        : `Alle Läufe lagen nahe ${remark.currentA.toPrecision(3)} A; der Verlust bei anderen Strömen ist nicht gemessen. Einen Lauf mit deutlich anderem Strom ergänzen.`;
+    case 'ends-early':
+      return en
+        ? `The logs end at ${remark.voltageV.toFixed(2)} V per cell group; the last ${remark.chargePercent.toFixed(0)} % of the charge are carried on from the usual curve.`
+        : `Die Protokolle enden bei ${remark.voltageV.toFixed(2)} V je Zellgruppe; die letzten ${remark.chargePercent.toFixed(0)} % der Ladung sind mit der üblichen Kurve fortgesetzt.`;
+    case 'no-temperature':
+      return en
+        ? `No temperature was logged: the blocks are taken to have started at ${remark.temperatureC.toFixed(0)} °C and to have warmed as usual.`
+        : `Keine Temperatur im Protokoll: angenommen sind ${remark.temperatureC.toFixed(0)} °C beim Start und übliche Erwärmung.`;
+    case 'runs-differ':
+      return en
+        ? `The runs disagree by ${remark.percent.toFixed(1)} % in charge, more than their rates explain; expect a single run to scatter by as much.`
+        : `Die Läufe weichen in der Ladung um ${remark.percent.toFixed(1)} % voneinander ab, mehr als ihre Ströme erklären; ein einzelner Lauf streut ebenso.`;
+    case 'taken-as-full':
+      return en
+        ? 'Every run is taken to begin with a full pack.'
+        : 'Jeder Lauf gilt als voll geladen begonnen.';
+    case 'outliers':
+      return en
+        ? `${remark.rows} ${remark.rows === 1 ? 'row stands' : 'rows stand'} out from both neighbours and did not count.`
+        : `${remark.rows} Zeilen fallen aus ihrer Nachbarschaft heraus und zählten nicht mit.`;
+    case 'stale':
+      return en
+        ? `${remark.rows} rows at a change of current carry volts from before it and did not count.`
+        : `${remark.rows} Zeilen an Stromsprüngen tragen noch die Spannung von davor und zählten nicht mit.`;
+    case 'rest-not-used':
+      return en
+        ? 'Rest volts shortly after charge or discharge were not used: surface charge and slow acid hide the true rest voltage.'
+        : 'Ruhespannungen kurz nach Ladung oder Entladung wurden nicht benutzt: Oberflächenladung und träge Säure verdecken die wahre Ruhespannung.';
+  }
+}

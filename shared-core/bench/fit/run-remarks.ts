@@ -1,0 +1,45 @@
+import type { Block } from '../../plan/schema/block.ts';
+import type { Decoded } from './decode.ts';
+import type { FitRemark } from './fit-remark.ts';
+import type { FitRun } from './fit-run.ts';
+import type { Prediction } from './predict.ts';
+
+/** Scatter between runs that is worth saying [%]. */
+const worthSayingPercent = 3;
+
+/** Remarks about the runs themselves: rates, ends, temperature, rest, rows that did not count. */
+export function runRemarks(
+  runs: readonly FitRun[],
+  { cell }: Decoded,
+  replays: readonly Prediction[],
+  request: { readonly block: Block; readonly temperatureC: number },
+  outliers: number,
+): FitRemark[] {
+  const remarks: FitRemark[] = [];
+  const currents = runs.map(
+    (run) => (run.deliveredAh * 3600) / (run.timeS[run.end]! - run.timeS[run.start]!),
+  );
+  if (Math.max(...currents) < 1.5 * Math.min(...currents))
+    remarks.push({ kind: 'one-rate', currentA: currents[0]! });
+  const left = 100 * (1 - Math.max(...runs.map((run) => run.deliveredAh)) / cell.capacityAh);
+  const lowest = Math.min(
+    ...runs.map((run) => Math.min(...run.cellV.map((column) => column[run.end]!))),
+  );
+  if (left > 4) remarks.push({ kind: 'ends-early', chargePercent: left, voltageV: lowest });
+  if (runs.some((run) => run.temperatureC === null))
+    remarks.push({ kind: 'no-temperature', temperatureC: request.temperatureC });
+  const off = replays.map((replay) => replay.timePercent);
+  const apart = Math.max(...off) - Math.min(...off);
+  if (runs.length > 1 && apart > worthSayingPercent)
+    remarks.push({ kind: 'runs-differ', percent: apart });
+  remarks.push({ kind: 'taken-as-full' });
+  if (
+    ['agm', 'gel', 'flooded'].includes(request.block.chemistry) &&
+    runs.some((run) => run.start > 0 || run.end < run.timeS.length - 1)
+  )
+    remarks.push({ kind: 'rest-not-used' });
+  const stale = runs.reduce((sum, run) => sum + run.staleRows, 0);
+  if (stale > 0) remarks.push({ kind: 'stale', rows: stale });
+  if (outliers > 0) remarks.push({ kind: 'outliers', rows: outliers });
+  return remarks;
+}
