@@ -1,5 +1,6 @@
 import type { Charger } from '../plan/schema/charger.ts';
 import type { Option } from '../plan/schema/option.ts';
+import type { StartPercent } from './charge-pack.ts';
 import { chargeOption } from './charge-option.ts';
 
 /** Steps of 1 % of the charge: within about 1 % of the fine simulation, in a fraction of a millisecond. */
@@ -10,17 +11,17 @@ const coarse = { shareStep: 0.01, longestHours: 100 };
  * never ends.
  *
  * @param temperatureC of blocks and charger [°C], -30 to 60
- * @param startPercent charge of the blocks at the start [%], 0 to 100
+ * @param startPercent charge at the start [%], 0 to 100: of all blocks, or of each
  * @returns hours [h]; null where the charger neither ends nor fills the pack
  */
 export function estimateChargeHours(
   option: Pick<Option, 'pack'>,
   charger: Charger,
   temperatureC: number,
-  startPercent: number,
+  startPercent: number | StartPercent,
 ): number | null {
-  if (startPercent >= 100) return 0;
-  const result = chargeOption({ pack: option.pack, startPercent }, charger, {
+  if (typeof startPercent === 'number' && startPercent >= 100) return 0;
+  const result = chargeOption({ pack: option.pack, startPercent: 100 }, charger, {
     temperatureC,
     startPercent,
     wishes: coarse,

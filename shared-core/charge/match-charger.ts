@@ -2,6 +2,7 @@ import type { Language } from '../plan/language.ts';
 import type { Charger } from '../plan/schema/charger.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { Thresholds } from '../plan/schema/thresholds.ts';
+import type { StartPercent } from './charge-pack.ts';
 import { wantedVoltages } from './charge-wishes.ts';
 import { estimateChargeHours } from './estimate-charge-hours.ts';
 import { matchCurrent, matchPort } from './match-current.ts';
@@ -15,6 +16,8 @@ export interface MatchConditions {
   readonly ambientC: number;
   /** Charge left when the charger is plugged in [%]. */
   readonly remainingPercent: number;
+  /** Charge of each block where a run left them unequal; beats `remainingPercent` for the hours. */
+  readonly start?: StartPercent;
   readonly thresholds: Thresholds;
   readonly language?: Language;
 }
@@ -57,7 +60,9 @@ export function matchCharger(
   return {
     verdict,
     aspects,
-    hoursToFull: usable ? estimateChargeHours(option, charger, ambientC, remainingPercent) : null,
+    hoursToFull: usable
+      ? estimateChargeHours(option, charger, ambientC, conditions.start ?? remainingPercent)
+      : null,
     wantedEndVoltageV: wanted.endV,
     givenEndVoltageV: given.endV,
   };

@@ -1,5 +1,6 @@
 import { careRules } from './families/care.ts';
 import { chargerCircuitRules } from './families/charger-circuit.ts';
+import { chargingPlaceRules } from './families/charging-place.ts';
 import { chargerMatchRules } from './families/charger-match.ts';
 import { cutoffRules } from './families/cutoffs.ts';
 import { packLimitRules } from './families/pack-limits.ts';
@@ -20,6 +21,7 @@ export const rules: readonly Rule[] = [
   ...cutoffRules,
   ...chargerMatchRules,
   ...chargerCircuitRules,
+  ...chargingPlaceRules,
   ...runTimeRules,
   ...careRules,
 ];

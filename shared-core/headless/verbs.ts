@@ -5,6 +5,7 @@ import { findingsVerb } from './verbs/findings.ts';
 import { runVerb } from './verbs/run.ts';
 import { sampleVerb } from './verbs/sample.ts';
 import { schemaVerb } from './verbs/schema.ts';
+import { weekVerb } from './verbs/week.ts';
 import { workingVerb } from './verbs/working.ts';
 
 /** Every verb there is, in the order of the help. A new verb is a file in `verbs/`, named here. */
@@ -14,6 +15,7 @@ export const verbs: readonly Verb[] = [
   runVerb,
   findingsVerb,
   chargeVerb,
+  weekVerb,
   workingVerb,
   schemaVerb,
 ];

@@ -9,6 +9,7 @@ import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
 import type { Plan } from '../plan/schema/plan.ts';
 import { nominalVoltageV, runOuting } from '../run/run-outing.ts';
+import { startAfterRun } from '../charge/charge-option.ts';
 import { matchCharger } from '../charge/match-charger.ts';
 import type { Language } from '../plan/language.ts';
 import { peukertMinutes, plainMinutes } from './rate-figures.ts';
@@ -59,6 +60,7 @@ export function studyOption(
         ? null
         : matchCharger(option, option.charger, {
             ambientC: outing.ambientC,
+            start: startAfterRun(run),
             remainingPercent: run.remainingPercent,
             thresholds: plan.thresholds,
             language,

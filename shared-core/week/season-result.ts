@@ -59,6 +59,6 @@ export interface SeasonResult {
   /** Per week: charge on Monday 0:00, lowest charge, outings that failed, mean temperature. */
   readonly weekStartPercent: Float64Array;
   readonly weekLowestPercent: Float64Array;
-  readonly weekFailed: Uint16Array;
+  readonly weekFailed: Float64Array;
   readonly weekTemperatureC: Float64Array;
 }

@@ -27,7 +27,7 @@ interface Season {
   readonly failures: FailureBook;
   readonly weekStartPercent: Float64Array;
   readonly weekLowestPercent: Float64Array;
-  readonly weekFailed: Uint16Array;
+  readonly weekFailed: Float64Array;
   readonly trace: Trace | null;
 }
 
@@ -96,7 +96,7 @@ function startSeason(
     failures: new Map(),
     weekStartPercent: new Float64Array(weeks).fill(-1),
     weekLowestPercent: new Float64Array(weeks).fill(startPercent),
-    weekFailed: new Uint16Array(weeks),
+    weekFailed: new Float64Array(weeks),
     trace,
   };
 }

@@ -1,3 +1,6 @@
+import { chargeOption, startAfterRun } from '../../charge/charge-option.ts';
+import { compareChargeWays } from '../../charge/charge-ways.ts';
+import type { Plan } from '../../plan/schema/plan.ts';
 import type { OptionStudy } from '../../study/study.ts';
 import type { Option } from '../../plan/schema/option.ts';
 import { formatSignificant } from '../../units/index.ts';
@@ -32,7 +35,13 @@ export const chargeVerb: Verb = {
       host.out(
         jsonText({
           outing: outing.outing.id,
-          options: pairs.map(({ entry, option }) => chargeRecord(entry, option)),
+          options: pairs.map(({ entry, option }) => ({
+            ...chargeRecord(entry, option),
+            charge:
+              option.charger === null
+                ? null
+                : simulated(loaded.plan, option, entry, outing.outing.ambientC),
+          })),
         }),
       );
       return done;
@@ -50,6 +59,10 @@ export const chargeVerb: Verb = {
         ]),
       ),
     );
+    for (const { entry, option } of pairs) {
+      if (option.charger !== null)
+        host.out(chargeText(option, simulated(loaded.plan, option, entry, outing.outing.ambientC)));
+    }
     for (const { entry } of pairs) {
       if (entry.chargerMatch === null) continue;
       host.out(`\n${entry.name}\n`);
@@ -67,6 +80,28 @@ export const chargeVerb: Verb = {
     return done;
   },
 };
+
+/** The charge after the outing, with what it costs and the ways to charge the blocks. */
+function simulated(plan: Plan, option: Option, entry: OptionStudy, ambientC: number) {
+  const conditions = { temperatureC: ambientC, startPercent: startAfterRun(entry.run) };
+  const { series: _series, ...charge } = chargeOption(option, option.charger!, conditions);
+  const price = plan.week?.tariff.pricePerKWh ?? null;
+  return {
+    ...charge,
+    cost: price === null ? null : (price * charge.mainsWh) / 1000,
+    ways: compareChargeWays(option, option.charger!, conditions),
+  };
+}
+
+function chargeText(option: Option, charge: ReturnType<typeof simulated>): string {
+  const ways = charge.ways
+    .map(
+      (way) =>
+        `  ${way.way}: ${figure(way.hours, 3)} h, weakest block ${figure(way.weakestPercent, 3)} %, highest block ${figure(way.highestBlockV, 4)} V\n`,
+    )
+    .join('');
+  return `\n${option.name}: from ${figure(charge.startPercent, 3)} % to ${figure(charge.endPercent, 3)} %, ended by ${charge.endedBy} after ${figure(charge.hours, 3)} h; 80 % after ${figure(charge.hoursTo80, 3)} h; in ${figure(charge.inAh, 3)} Ah, ${figure(charge.inWh, 3)} Wh, mains ${figure(charge.mainsWh, 3)} Wh${charge.cost === null ? '' : `, cost ${figure(charge.cost, 2)}`}\n${ways}`;
+}
 
 function chargeRecord(
   { id, name, chargerMatch, run }: OptionStudy,

@@ -1,5 +1,6 @@
 import { mustStop } from '../../findings/plan-findings.ts';
 import type { Finding } from '../../findings/finding.ts';
+import { mergeFindings, weekFindings } from '../../findings/week-findings.ts';
 import type { Language } from '../../plan/language.ts';
 import { studyPlan } from '../../study/study-plan.ts';
 import { findOuting } from '../find-outing.ts';
@@ -23,7 +24,11 @@ export const findingsVerb: Verb = {
     if (!loaded.ok) return refuse(loaded.line);
     const outing = findOuting(loaded.plan, value('--outing'));
     if (!outing.ok) return refuse(outing.line);
-    const { findings } = studyPlan(loaded.plan, outing.outing.id, language);
+    const { plan } = loaded;
+    const findings = mergeFindings(
+      studyPlan(plan, outing.outing.id, language).findings,
+      weekFindings(plan, language, outing.outing.id),
+    );
     if (has('--json')) {
       host.out(jsonText({ outing: outing.outing.id, counts: countsOf(findings), findings }));
     } else host.out(findings.map(paragraphOf).join('\n') + countLine(findings));

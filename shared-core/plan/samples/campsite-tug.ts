@@ -13,6 +13,7 @@ import type { Machine } from '../schema/machine.ts';
 import type { Option } from '../schema/option.ts';
 import type { Outing } from '../schema/outing.ts';
 import type { Plan } from '../schema/plan.ts';
+import { campsiteWeek } from './sample-weeks.ts';
 
 /** A small seated tug that pulls luggage trailers up sloping lanes. Invented; it describes no real machine. */
 export function campsiteTug(): Plan {
@@ -23,6 +24,7 @@ export function campsiteTug(): Plan {
     machine: machine(),
     outings: [luggageRound()],
     headlineOuting: 'luggage-round',
+    week: campsiteWeek(),
     options: [lead24(), lithium36()],
   };
 }

@@ -4,6 +4,7 @@ import type { Machine } from '../schema/machine.ts';
 import type { Option, Pack } from '../schema/option.ts';
 import type { Outing } from '../schema/outing.ts';
 import type { Plan } from '../schema/plan.ts';
+import { marketWeek } from './sample-weeks.ts';
 
 /** A seated scooter with a tired pair of blocks, one of them weak. Invented; it describes no real machine. */
 export function marketScooter(): Plan {
@@ -14,6 +15,7 @@ export function marketScooter(): Plan {
     machine: machine(),
     outings: [marketDay()],
     headlineOuting: 'market-day',
+    week: marketWeek(),
     options: [tiredPair(), newPair(), lithiumPack()],
   };
 }

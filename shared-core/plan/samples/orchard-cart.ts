@@ -9,6 +9,7 @@ import type { Machine } from '../schema/machine.ts';
 import type { Option } from '../schema/option.ts';
 import type { Outing } from '../schema/outing.ts';
 import type { Plan } from '../schema/plan.ts';
+import { orchardWeek } from './sample-weeks.ts';
 
 /** A hand-guided cart that hauls crates between rows of trees. Invented; it describes no real machine. */
 export function orchardCart(): Plan {
@@ -19,6 +20,7 @@ export function orchardCart(): Plan {
     machine: machine(),
     outings: [pickingShift(), coldMorning()],
     headlineOuting: 'picking-shift',
+    week: orchardWeek(),
     options: [twoInSeries(), oneLithium(), twoStrings()],
   };
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { mergeFindings, weekFindings } from '#core/findings/week-findings.ts';
 import { verbs } from '#core/headless/verbs.ts';
 import { sampleNames, samplePlan } from '#core/plan/samples/index.ts';
 import { readPlan } from '#core/plan/read-plan.ts';
@@ -190,7 +191,8 @@ describe('findings', () => {
 
   test('JSON carries the findings of the study and their counts', async () => {
     const printed = await json(['findings', 'plan'], { plan: scooter });
-    const { findings } = studyPlan(samplePlan('market-scooter'));
+    const plan = samplePlan('market-scooter');
+    const findings = mergeFindings(studyPlan(plan).findings, weekFindings(plan));
     expect(printed['findings']).toEqual(findings);
     expect(printed['counts']).toMatchObject({
       stop: findings.filter(({ status, severity }) => status === 'finding' && severity === 'stop')
