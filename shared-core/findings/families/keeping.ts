@@ -1,9 +1,7 @@
 import { availableMin } from '../../week/outing-table.ts';
 import { weekModel } from '../../week/week-model.ts';
-import { studyWeek, type WeekStudy } from '../../week/study-week.ts';
+import { weekStudyOf } from '../../week/week-study-of.ts';
 import { clockText } from '../../week/clock.ts';
-import type { Option } from '../../plan/schema/option.ts';
-import type { Plan } from '../../plan/schema/plan.ts';
 import { optionRule, type Rule } from '../rule.ts';
 
 const noWeek = {
@@ -17,17 +15,6 @@ const noWeek = {
   },
   fields: ['week'],
 };
-
-/** Studies of the plan at hand: three rules ask for the same ones. */
-const known = new WeakMap<Plan, Map<string, WeekStudy>>();
-
-function studyOf(plan: Plan, option: Option): WeekStudy {
-  const studies = known.get(plan) ?? new Map<string, WeekStudy>();
-  known.set(plan, studies);
-  const study = studies.get(option.id) ?? studyWeek(plan, option);
-  studies.set(option.id, study);
-  return study;
-}
 
 const storage: Rule = optionRule(
   {
@@ -44,7 +31,7 @@ const storage: Rule = optionRule(
   ({ option }, voice, { plan }) => {
     if (option.charger === null) return [];
     if (plan.week === null) return [voice.notChecked({ optionId: option.id, ...noWeek })];
-    const { storage: stored } = studyOf(plan, option);
+    const { storage: stored } = weekStudyOf(plan, option);
     const { care } = plan.thresholds;
     if (stored === null) return [];
     const lithium = stored.startPercent < 100;
@@ -98,7 +85,7 @@ const life: Rule = optionRule(
   ({ option }, voice, { plan }) => {
     if (option.charger === null) return [];
     if (plan.week === null) return [voice.notChecked({ optionId: option.id, ...noWeek })];
-    const { own } = studyOf(plan, option);
+    const { own } = weekStudyOf(plan, option);
     if (own === null || own.outings === 0 || own.expectedSeasons >= plan.thresholds.care.seasons)
       return [];
     return [
@@ -144,7 +131,7 @@ const refill: Rule = optionRule(
   ({ option, path }, voice, { plan }) => {
     if (option.charger === null) return [];
     if (plan.week === null) return [voice.notChecked({ optionId: option.id, ...noWeek })];
-    const { own, proposal, week } = studyOf(plan, option);
+    const { own, proposal, week } = weekStudyOf(plan, option);
     if (own === null) return [];
     const model = weekModel(plan, option, option.charger, week);
     // An outing too long even for a full pack is a matter of the run, not of the charger.
