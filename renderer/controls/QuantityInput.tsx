@@ -140,11 +140,9 @@ export const QuantityInput = (props: QuantityInputProps) => {
           onBlur={commit}
           onKeyDown={onKeyDown}
         />
-        {shownUnit === '' ? null : (
-          <span className="input-unit" aria-hidden="true">
-            {shownUnit}
-          </span>
-        )}
+        <span className="input-unit" aria-hidden="true">
+          {shownUnit}
+        </span>
       </div>
     </FieldFrame>
   );

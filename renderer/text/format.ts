@@ -31,9 +31,9 @@ export function formatDifference(value: number, language: Language, digits = 2):
   return `${value < 0 ? '−' : '+'}${size}`;
 }
 
-/** Minutes as people say them: `54 min`, `2 h 5 min`. From ten minutes on, seconds are noise. */
+/** Minutes as people say them: `54 min`, `2 h 05 min`. From ten minutes on, seconds are noise. */
 export const formatMinutes = (minutes: number, language: Language): string =>
-  formatDuration(minutes < 10 ? minutes : Math.round(minutes), locales[language]).replaceAll(
-    / (?=min|h|s|d)/g,
-    thinSpace,
-  );
+  formatDuration(minutes < 10 ? minutes : Math.round(minutes), locales[language])
+    // Two digits of minutes keep a column of durations in line.
+    .replace(/ h (?=\d min)/, ' h 0')
+    .replaceAll(/ (?=min|h|s|d)/g, thinSpace);

@@ -1,0 +1,61 @@
+import type { Chart, Plugin } from 'chart.js';
+
+/** What a dataset carries for its label at the end of the line. */
+export interface LabelledDataset {
+  readonly directLabel?: string;
+}
+
+const lineHeight = 15;
+
+/** Writes the name of each line at its last point inside the chart, moved apart where they would touch. */
+export const directLabels: Plugin<'line'> = {
+  id: 'directLabels',
+  afterDatasetsDraw(chart: Chart<'line'>) {
+    const { ctx, chartArea } = chart;
+    const labels = chart.data.datasets
+      .flatMap((dataset, index) => {
+        const text = (dataset as LabelledDataset).directLabel;
+        const points = chart.getDatasetMeta(index).data;
+        const last = points.findLast(({ x }) => x <= chartArea.right + 1 && x >= chartArea.left);
+        if (text === undefined || last === undefined) return [];
+        return [{ text, x: last.x, y: last.y, colour: String(dataset.borderColor) }];
+      })
+      .toSorted((one, other) => one.y - other.y);
+    ctx.save();
+    ctx.font = `600 12px ${String(chart.options.font?.family ?? 'sans-serif')}`;
+    ctx.textBaseline = 'middle';
+    const placed: { left: number; right: number; y: number }[] = [];
+    for (const label of labels) {
+      const width = ctx.measureText(label.text).width;
+      const left = Math.min(
+        Math.max(chartArea.left + 4, label.x - width - 8),
+        chartArea.right - width - 4,
+      );
+      let y = Math.max(chartArea.top + 8, label.y - 12);
+      for (const other of placed) {
+        const touches = left < other.right && left + width > other.left;
+        if (touches && Math.abs(other.y - y) < lineHeight) y = other.y + lineHeight;
+      }
+      placed.push({ left, right: left + width, y });
+      ctx.lineWidth = 4;
+      ctx.lineJoin = 'round';
+      ctx.strokeStyle = String(chart.options.backgroundColor);
+      ctx.strokeText(label.text, left, y);
+      ctx.fillStyle = label.colour;
+      ctx.fillText(label.text, left, y);
+    }
+    ctx.restore();
+  },
+};
+
+/** Paints the ground, so that a picture of the chart is no transparent one. */
+export const paintedGround: Plugin = {
+  id: 'paintedGround',
+  beforeDraw(chart) {
+    const { ctx, width, height } = chart;
+    ctx.save();
+    ctx.fillStyle = String(chart.options.backgroundColor);
+    ctx.fillRect(0, 0, width, height);
+    ctx.restore();
+  },
+};

@@ -1,0 +1,110 @@
+import type { ChartOptions } from 'chart.js';
+import type { AnnotationOptions } from 'chartjs-plugin-annotation';
+import { formatFigure } from '../text/format.ts';
+import type { Language } from '#core/plan/language.ts';
+import type { ChartAxis, ChartEvent, ChartLevel, ChartWindow } from './chart-series.ts';
+import type { ChartColours } from './chart-colours.ts';
+import { seriesLook } from '../styles/series.ts';
+
+interface LineOptionsInput {
+  readonly xAxis: ChartAxis;
+  readonly yAxis: ChartAxis;
+  readonly levels: readonly ChartLevel[];
+  readonly events: readonly ChartEvent[];
+  readonly window: ChartWindow;
+  readonly whole: ChartWindow;
+  readonly colours: ChartColours;
+  readonly language: Language;
+  readonly onWindow: (window: ChartWindow) => void;
+}
+
+/** Options of a line chart over time in the program's look. Zoom and pan report the window and leave the rest to it. */
+export function lineOptions(input: LineOptionsInput): ChartOptions<'line'> {
+  const { xAxis, yAxis, window, whole, colours, language, onWindow } = input;
+  const axis = ({ label, unit }: ChartAxis) => ({
+    border: { color: colours.ghost },
+    grid: { color: colours.line, tickLength: 4 },
+    title: { display: true, text: `${label} [${unit}]`, color: colours.inkSoft },
+    ticks: {
+      color: colours.inkSoft,
+      maxRotation: 0,
+      callback: (value: number | string) => formatFigure(Number(value), language, 4),
+    },
+  });
+  const report = ({
+    chart,
+  }: {
+    chart: { scales: Record<string, { min: number; max: number }> };
+  }): void => {
+    const scale = chart.scales['x'];
+    if (scale !== undefined) onWindow({ from: scale.min, to: scale.max });
+  };
+  return {
+    animation: false,
+    parsing: false,
+    normalized: true,
+    maintainAspectRatio: false,
+    backgroundColor: colours.sheet,
+    font: { family: colours.font },
+    events: [],
+    layout: { padding: { top: 8, right: 12 } },
+    scales: {
+      x: { type: 'linear', min: window.from, max: window.to, ...axis(xAxis) },
+      y: { type: 'linear', grace: '4%', ...axis(yAxis) },
+    },
+    plugins: {
+      tooltip: { enabled: false },
+      annotation: { animations: {}, annotations: annotations(input) },
+      zoom: {
+        limits: { x: { min: whole.from, max: whole.to } },
+        zoom: { mode: 'x', wheel: { enabled: true }, pinch: { enabled: true }, onZoom: report },
+        pan: { enabled: true, mode: 'x', onPan: report },
+      },
+    },
+  };
+}
+
+function annotations({
+  levels,
+  events,
+  window,
+  colours,
+}: LineOptionsInput): Record<string, AnnotationOptions> {
+  const font = { family: colours.font, size: 11, weight: 'normal' as const };
+  const lines = levels.map((level): [string, AnnotationOptions] => [
+    level.id,
+    {
+      type: 'line',
+      yMin: level.y,
+      yMax: level.y,
+      borderColor: colours.inkSoft,
+      borderWidth: 1,
+      borderDash: [6, 4],
+      label: {
+        display: true,
+        content: level.label,
+        position: 'start',
+        yAdjust: -9,
+        backgroundColor: 'transparent',
+        color: colours.inkSoft,
+        font,
+        padding: 2,
+      },
+    },
+  ]);
+  const points = events
+    .filter(({ x }) => x >= window.from && x <= window.to)
+    .map((event): [string, AnnotationOptions] => [
+      event.id,
+      {
+        type: 'point',
+        xValue: event.x,
+        yValue: event.y,
+        radius: 6,
+        borderWidth: 2,
+        borderColor: colours.series(seriesLook(event.index).number),
+        backgroundColor: colours.sheet,
+      },
+    ]);
+  return Object.fromEntries([...lines, ...points]);
+}

@@ -1,0 +1,87 @@
+import { useMemo } from 'react';
+import { Bar } from 'react-chartjs-2';
+import { useTheme } from '../../app/theme.ts';
+import '../../charts/register-charts.ts';
+import { paintedGround } from '../../charts/direct-labels.ts';
+import { DataTable } from '../../controls/DataTable.tsx';
+import { Section } from '../../controls/Section.tsx';
+import { useSettings } from '../../state/settings-store.ts';
+import { formatFigure } from '../../text/format.ts';
+import { runTexts } from '../../text/run.ts';
+import { useText } from '../../text/use-text.ts';
+import type { PlanStudy } from '#core/study/study.ts';
+import { ledgerChart } from './ledger-chart.ts';
+import { ledgerParts, lostWh } from './ledger-parts.ts';
+
+const plugins = [paintedGround];
+
+/** Where every watt-hour went: bars to one scale, and the figures under them. */
+export const LedgerSection = ({ study }: { readonly study: PlanStudy }) => {
+  const text = useText(runTexts);
+  const language = useSettings((state) => state.language);
+  const theme = useTheme();
+  const chart = useMemo(() => {
+    void theme;
+    return ledgerChart(study, text, language);
+  }, [study, text, language, theme]);
+  const wattHours = (value: number): string => `${formatFigure(value, language)} W·h`;
+  const summary = study.options
+    .map(({ name, run: { ledger } }) =>
+      text.ledgerSummary(name, wattHours(ledger.motorWh), wattHours(lostWh(ledger))),
+    )
+    .join(' ');
+  return (
+    <Section title={text.ledgerTitle} lead={text.ledgerLead}>
+      <div className="ledger-box" style={{ height: `${2.5 + 3 * study.options.length}rem` }}>
+        <Bar
+          data={chart.data}
+          options={chart.options}
+          plugins={plugins}
+          role="img"
+          aria-label={summary}
+        />
+      </div>
+      <DataTable
+        caption={text.ledgerTitle}
+        hideCaption
+        columns={[
+          { id: 'part', label: text.ledgerAxis, unit: 'W·h' },
+          ...study.options.map(({ id, name }) => ({ id, label: name, isNumber: true })),
+        ]}
+        rows={ledgerParts.map((part, index) => ({
+          id: part,
+          cells: {
+            part: (
+              <span className="ledger-part">
+                <span
+                  className="ledger-swatch"
+                  style={{ backgroundColor: chart.fills[index] }}
+                  aria-hidden="true"
+                />
+                {text.ledger[part]}
+              </span>
+            ),
+            ...Object.fromEntries(
+              study.options.map(({ id, run: { ledger } }) => [
+                id,
+                <Part key={id} value={ledger[part]} whole={ledger.givenUpWh} />,
+              ]),
+            ),
+          },
+        }))}
+      />
+    </Section>
+  );
+};
+
+const Part = ({ value, whole }: { readonly value: number; readonly whole: number }) => {
+  const language = useSettings((state) => state.language);
+  return (
+    <span className="ledger-value">
+      <b>{formatFigure(value, language)}</b>
+      <span className="soft">
+        {whole > 0 ? `${formatFigure((100 * value) / whole, language, 2)} %` : ''}
+      </span>
+    </span>
+  );
+};
