@@ -182,8 +182,14 @@ export function correct(circuit: Circuit, stepS: number): void {
     const end = stringStart[string + 1]!;
     for (let unit = stringStart[string]!; unit < end; unit += 1) {
       const unitCurrent = mean + belowTap[unit]! * tapA;
+      const entry = 4 * unit;
+      const endV = polarisationV[unit]!;
+      const startV =
+        (endV -
+          (usedCurrentA[string]! + belowTap[unit]! * tapA) * warmth[unit]! * factors[entry + 3]!) /
+        factors[entry + 2]!;
       heatJ[unit] =
-        heatJ[unit]! + stepS * unitCurrent * (unitCurrent * ohm[unit]! + polarisationV[unit]!);
+        heatJ[unit]! + stepS * unitCurrent * (unitCurrent * ohm[unit]! + 0.5 * (startV + endV));
       charge[unit] = charge[unit]! - missed * stepS * inverseChargePerAs[unit]!;
       lag[unit] = lag[unit]! + missed * factors[4 * unit + 1]!;
       polarisationV[unit] = polarisationV[unit]! + missed * warmth[unit]! * factors[4 * unit + 3]!;

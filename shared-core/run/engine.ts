@@ -161,7 +161,7 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
     correct(circuit, stepS);
     engine.timeS += stepS;
     warmS += stepS;
-    if (warmS >= 8 || fixedS === 0) {
+    if (warmS >= 1 || fixedS === 0) {
       warm(circuit, warmS);
       warmS = 0;
     }

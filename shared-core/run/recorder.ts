@@ -37,6 +37,10 @@ export function placeOf(strings: readonly number[], unit: PackUnit): UnitPlace {
 
 const startRows = 512;
 
+function cut({ values }: Column, rows: number): Float64Array {
+  return values.slice(0, rows);
+}
+
 function newColumn(): Column {
   return { values: new Float64Array(startRows) };
 }
@@ -65,7 +69,6 @@ export function createRecorder(circuit: Circuit): Recorder {
       rows += 1;
     },
     finish() {
-      const cut = (column: Column) => column.values.slice(0, rows);
       const [
         timeS,
         busVoltageV,
@@ -74,7 +77,7 @@ export function createRecorder(circuit: Circuit): Recorder {
         motorCurrentA,
         converterInputA,
         chargePercent,
-      ] = main.map(cut);
+      ] = main.map((column) => cut(column, rows));
       return {
         timeS: timeS!,
         busVoltageV: busVoltageV!,
@@ -85,15 +88,15 @@ export function createRecorder(circuit: Circuit): Recorder {
         chargePercent: chargePercent!,
         strings: circuit.pack.strings.map((string, index) => ({
           strings: string.strings,
-          currentA: cut(strings[index]!),
+          currentA: cut(strings[index]!, rows),
         })),
         blocks: circuit.pack.strings.flatMap((string, index) =>
           string.units.map((unit, offset) => {
             const at = circuit.stringStart[index]! + offset;
             return {
               ...placeOf(string.strings, unit),
-              voltageV: cut(voltages[at]!),
-              chargePercent: cut(charges[at]!),
+              voltageV: cut(voltages[at]!, rows),
+              chargePercent: cut(charges[at]!, rows),
             };
           }),
         ),
