@@ -67,12 +67,10 @@ export const brakesSchema = z
       max: 10,
       help: 'Deceleration the mechanical foot or hand brake reaches. Not set: there is none.',
     }),
-    parking: z
-      .enum(['none', 'manual', 'automatic'])
-      .meta({
-        title: 'Parking brake',
-        help: 'manual: the rider sets it. automatic: closes when the current is off.',
-      }),
+    parking: z.enum(['none', 'manual', 'automatic']).meta({
+      title: 'Parking brake',
+      help: 'manual: the rider sets it. automatic: closes when the current is off.',
+    }),
   })
   .meta({ title: 'Brakes' });
 export type Brakes = z.infer<typeof brakesSchema>;
