@@ -43,12 +43,10 @@ export const wheelSchema = z
       min: 1,
       max: 100,
     }),
-    grip: z
-      .enum(['rubber', 'plastic'])
-      .meta({
-        title: 'Tread',
-        help: 'Hard plastic wheels slip at about half the force of rubber.',
-      }),
+    grip: z.enum(['rubber', 'plastic']).meta({
+      title: 'Tread',
+      help: 'Hard plastic wheels slip at about half the force of rubber.',
+    }),
     dragAreaM2: unknownQuantity({
       title: 'Drag area',
       unit: 'm²',
