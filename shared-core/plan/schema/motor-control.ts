@@ -33,12 +33,10 @@ export type ThrottleCurve = z.infer<typeof throttleCurveSchema>;
 /** How the controller turns pack voltage into motor voltage. */
 export const motorControlSchema = z
   .object({
-    kind: z
-      .enum(['pwm', 'switch'])
-      .meta({
-        title: 'Kind',
-        help: 'pwm: an electronic controller. switch: a plain switch or relay, full voltage at once.',
-      }),
+    kind: z.enum(['pwm', 'switch']).meta({
+      title: 'Kind',
+      help: 'pwm: an electronic controller. switch: a plain switch or relay, full voltage at once.',
+    }),
     rampUpS: unknownQuantity({
       title: 'Ramp up',
       unit: 's',
