@@ -24,6 +24,12 @@ export const config = (outDir) => ({
     target: 'es2023',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        // The page's policy must run before any schema is made, so it lies in one chunk with the schema library.
+        codeSplitting: { groups: [{ name: 'first', test: /page-policy|node_modules[\\/]zod/ }] },
+      },
+    },
     manifest: true,
     chunkSizeWarningLimit: 1500,
   },

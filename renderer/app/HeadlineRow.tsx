@@ -104,7 +104,7 @@ export const HeadlineRow = ({
       <td>
         <ChargeCell study={study} hasCharger={option.charger !== null} />
       </td>
-      <td className="number strip-wide">
+      <td className="number">
         {study?.massKg == null ? (
           '–'
         ) : (
@@ -116,7 +116,7 @@ export const HeadlineRow = ({
           </WorkingButton>
         )}
       </td>
-      <td className="number strip-wide">
+      <td className="number">
         {study?.price == null ? (
           '–'
         ) : (

@@ -60,10 +60,10 @@ export const HeadlineStrip = () => {
                 {text.energy}
               </th>
               <th scope="col">{text.charge}</th>
-              <th scope="col" className="number strip-wide">
+              <th scope="col" className="number">
                 {text.mass}
               </th>
-              <th scope="col" className="number strip-wide">
+              <th scope="col" className="number">
                 {text.price}
               </th>
               <th scope="col">{text.findings}</th>

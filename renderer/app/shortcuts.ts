@@ -5,10 +5,15 @@ import { runCommand } from './commands.ts';
 
 /** True while a field holds text that is not taken over yet: its own undo comes first. */
 const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof HTMLTextAreaElement ||
-  (target instanceof HTMLInputElement &&
-    target.type === 'text' &&
-    target.value !== target.defaultValue);
+  target instanceof HTMLElement && target.dataset['draft'] === 'true';
+
+/** Takes over what is typed but not yet left, so that a command sees the plan as it looks on screen. */
+const takeTyped = (): void => {
+  const field = document.activeElement;
+  if (!(field instanceof HTMLElement) || !isTyping(field)) return;
+  field.blur();
+  field.focus();
+};
 
 /** Answers the shortcuts of the command table, where no native menu does. Returns the way to end it. */
 export function listenForShortcuts(host: Host): () => void {
@@ -22,6 +27,7 @@ export function listenForShortcuts(host: Host): () => void {
     if (isHistory && isTyping(event.target)) return;
     if (host.menuAnswersShortcuts) return;
     event.preventDefault();
+    takeTyped();
     runCommand(command.id);
   };
   addEventListener('keydown', onKey);

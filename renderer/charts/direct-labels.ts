@@ -18,7 +18,7 @@ export const directLabels: Plugin<'line'> = {
         const points = chart.getDatasetMeta(index).data;
         const last = points.findLast(({ x }) => x <= chartArea.right + 1 && x >= chartArea.left);
         if (text === undefined || last === undefined) return [];
-        return [{ text, x: last.x, y: last.y, colour: String(dataset.borderColor) }];
+        return [{ text, x: last.x, y: last.y }];
       })
       .toSorted((one, other) => one.y - other.y);
     ctx.save();
@@ -41,7 +41,7 @@ export const directLabels: Plugin<'line'> = {
       ctx.lineJoin = 'round';
       ctx.strokeStyle = String(chart.options.backgroundColor);
       ctx.strokeText(label.text, left, y);
-      ctx.fillStyle = label.colour;
+      ctx.fillStyle = String(chart.options.color);
       ctx.fillText(label.text, left, y);
     }
     ctx.restore();

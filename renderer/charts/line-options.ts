@@ -24,9 +24,16 @@ export function lineOptions(input: LineOptionsInput): ChartOptions<'line'> {
   const axis = ({ label, unit }: ChartAxis) => ({
     border: { color: colours.ghost },
     grid: { color: colours.line, tickLength: 4 },
-    title: { display: true, text: `${label} [${unit}]`, color: colours.inkSoft },
+    title: {
+      display: true,
+      text: `${label} [${unit}]`,
+      color: colours.inkSoft,
+      font: { family: colours.font },
+    },
     ticks: {
       color: colours.inkSoft,
+      font: { family: colours.font },
+      includeBounds: false,
       maxRotation: 0,
       callback: (value: number | string) => formatFigure(Number(value), language, 4),
     },
@@ -45,6 +52,7 @@ export function lineOptions(input: LineOptionsInput): ChartOptions<'line'> {
     normalized: true,
     maintainAspectRatio: false,
     backgroundColor: colours.sheet,
+    color: colours.ink,
     font: { family: colours.font },
     events: [],
     layout: { padding: { top: 8, right: 12 } },

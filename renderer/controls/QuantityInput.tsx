@@ -129,6 +129,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
           aria-invalid={trouble !== null}
           aria-describedby={trouble === null ? undefined : `${id}-error`}
           data-field={props.field}
+          data-draft={draft !== null && draft !== written}
           placeholder={nullable ? empty : ''}
           title={nullable && value === null ? empty : undefined}
           value={shown}

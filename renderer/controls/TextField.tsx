@@ -32,6 +32,7 @@ export const TextInput = (props: TextInputProps) => {
     id,
     value: draft ?? value,
     'data-field': field,
+    'data-draft': draft !== null && draft !== value,
     maxLength: props.maxLength ?? (lines ? 4000 : 120),
     onBlur: commit,
     ...(hideLabel ? { 'aria-label': label } : {}),

@@ -25,6 +25,8 @@ interface MachineTexts {
   readonly on: string;
   readonly supply: Readonly<Record<'converter' | 'pack' | 'mid-point', string>>;
   readonly loadKind: string;
+  readonly loadTitle: string;
+  readonly share: string;
   readonly loadKinds: Readonly<
     Record<'none' | 'power' | 'current' | 'resistance' | 'drive' | 'surface-amps' | 'log', string>
   >;
@@ -83,6 +85,8 @@ export const machineTexts: Texts<MachineTexts> = {
     on: 'On',
     supply: { converter: 'Step-down', pack: 'Pack', 'mid-point': 'Mid-point of a string' },
     loadKind: 'Known as',
+    loadTitle: 'Draws',
+    share: 'Of the time',
     loadKinds: {
       none: 'Stands still',
       power: 'Watts',
@@ -148,6 +152,8 @@ export const machineTexts: Texts<MachineTexts> = {
     on: 'Ein',
     supply: { converter: 'Wandler', pack: 'Akku', 'mid-point': 'Mittelabgriff eines Strangs' },
     loadKind: 'Bekannt als',
+    loadTitle: 'Nimmt',
+    share: 'Der Zeit',
     loadKinds: {
       none: 'Steht',
       power: 'Watt',

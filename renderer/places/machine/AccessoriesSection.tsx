@@ -27,6 +27,7 @@ export const AccessoriesSection = () => {
   const parts = useAccessoryParts();
   const { study } = useStudy();
   const supply = useFieldWords('machine.accessories.0.supply');
+  const name = useFieldWords('machine.accessories.0.name');
   const duty = useFieldWords('machine.accessories.0.dutyPercent');
   const [picks, setPicks] = useState(false);
   const remove = (index: number, name: string): void => {
@@ -56,6 +57,13 @@ export const AccessoriesSection = () => {
         </EmptyState>
       ) : (
         <>
+          <div className="row row-names accessory-row" aria-hidden="true">
+            <span className="row-switch">{text.on}</span>
+            <span>{name.title}</span>
+            <span>{text.loadTitle}</span>
+            <span>{text.share}</span>
+            <span>{supply.title}</span>
+          </div>
           <ul className="rows">
             {accessories.map((accessory, index) => {
               const path = `machine.accessories.${index}`;

@@ -47,6 +47,12 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
           {text.legsTitle(formatMinutes(roundMin, language), `${formatFigure(watts, language)} W`)}
         </p>
       )}
+      <div className="row row-names leg-row" aria-hidden="true">
+        <span />
+        <span>{text.leg}</span>
+        <span>{duration.title}</span>
+        <span>{text.loadTitle}</span>
+      </div>
       <ol className="rows">
         {legs.map((leg, index) => {
           const path = `outings.${outingIndex}.legs.${index}`;

@@ -6,7 +6,7 @@ import { paintedGround } from '../../charts/direct-labels.ts';
 import { DataTable } from '../../controls/DataTable.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { useSettings } from '../../state/settings-store.ts';
-import { formatFigure } from '../../text/format.ts';
+import { formatFigure, formatFixed } from '../../text/format.ts';
 import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import type { PlanStudy } from '#core/study/study.ts';
@@ -80,7 +80,7 @@ const Part = ({ value, whole }: { readonly value: number; readonly whole: number
     <span className="ledger-value">
       <b>{formatFigure(value, language)}</b>
       <span className="soft">
-        {whole > 0 ? `${formatFigure((100 * value) / whole, language, 2)} %` : ''}
+        {whole > 0 ? `${formatFixed((100 * value) / whole, language, 1)} %` : ''}
       </span>
     </span>
   );

@@ -28,7 +28,8 @@ export function ledgerChart(
     if (part === 'accessoriesWh') return colours.series(2);
     return mix(colours.ink, colours.sheet, lossShares[index - 2] ?? 20);
   });
-  const ticks = { color: colours.inkSoft };
+  const font = { family: colours.font };
+  const ticks = { color: colours.inkSoft, font };
   return {
     fills,
     data: {
@@ -53,7 +54,7 @@ export function ledgerChart(
           stacked: true,
           border: { color: colours.ghost },
           grid: { color: colours.line },
-          title: { display: true, text: `${text.ledgerAxis} [W·h]`, color: colours.inkSoft },
+          title: { display: true, text: `${text.ledgerAxis} [W·h]`, color: colours.inkSoft, font },
           ticks: { ...ticks, callback: (value) => formatFigure(Number(value), language, 4) },
         },
         y: {
@@ -62,6 +63,7 @@ export function ledgerChart(
           border: { color: colours.ghost },
           ticks: {
             color: colours.ink,
+            font,
             callback(value) {
               const name = study.options[Number(value)]?.name ?? '';
               return name.length > 24 ? `${name.slice(0, 23)}…` : name;
@@ -81,10 +83,13 @@ export function ledgerChart(
   };
 }
 
-/** A colour between two six-digit ones, `percent` of the first. */
+/** A colour between two hexadecimal ones, `percent` of the first. */
 function mix(one: string, other: string, percent: number): string {
-  const parts = (colour: string): number[] =>
-    [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
+  const parts = (colour: string): number[] => {
+    // The style sheet may have been shortened from #ffffff to #fff.
+    const long = colour.length === 4 ? colour.replaceAll(/[^#]/g, '$&$&') : colour;
+    return [1, 3, 5].map((at) => Number.parseInt(long.slice(at, at + 2), 16));
+  };
   const second = parts(other);
   const mixed = parts(one).map((value, index) =>
     Math.round((value * percent + (second[index] ?? 0) * (100 - percent)) / 100),
