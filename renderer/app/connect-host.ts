@@ -5,6 +5,7 @@ import { askAboutChange, mayLeave, showPlan, take } from '../state/document-acti
 import { openDialog, useDocument } from '../state/document-store.ts';
 import { isUnsaved, planStore, type PlanState } from '../state/plan-store.ts';
 import { useSettings } from '../state/settings-store.ts';
+import { startChargingStudies } from '../state/charging-store.ts';
 import { startStudies } from '../state/study-store.ts';
 import { disabledCommands, runCommand } from './commands.ts';
 import { listenForShortcuts } from './shortcuts.ts';
@@ -16,6 +17,7 @@ const recoveryDelayMs = 1000;
 export function connectHost(host: Host): void {
   useDocument.setState({ host });
   showPlan(samplePlan('orchard-cart'), false);
+  startChargingStudies();
   startStudies();
   listenForShortcuts(host);
   host.onCommand(runCommand);

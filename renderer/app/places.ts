@@ -49,4 +49,13 @@ export const places: readonly Place[] = [
     body: lazy(async () => ({ default: (await import('../places/run/RunPlace.tsx')).RunPlace })),
     fields: [],
   },
+  {
+    id: 'charging',
+    command: 'place.charging',
+    icon: 'charging',
+    body: lazy(async () => ({
+      default: (await import('../places/charging/ChargingPlace.tsx')).ChargingPlace,
+    })),
+    fields: [/^week(\.|$)/],
+  },
 ];
