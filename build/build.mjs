@@ -19,6 +19,7 @@ const bundles = {
   main: ['electron', 'shared-core'],
   preload: ['electron', 'shared-core/shell', 'shared-core/commands'],
   headless: ['electron/headless.ts', 'shared-core'],
+  bench: ['tests/bench', 'tests/support', 'shared-core'],
   serve: ['electron/serve', 'electron/security', 'shared-core/shell'],
 };
 export const bundleNames = Object.keys(bundles);
@@ -123,6 +124,16 @@ export const buildBundles = async (names = bundleNames) => {
   return built;
 };
 
+/** The same for a command line: a failed build is told without a stack and ends the command. */
+export const buildOrExit = async (names) => {
+  try {
+    return await buildBundles(names);
+  } catch (error) {
+    process.stderr.write(`The build failed.\n${error.message}\n`);
+    return process.exit(1);
+  }
+};
+
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   ensureInstalled();
   const asked = process.argv.slice(2);
@@ -133,7 +144,7 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     );
     process.exit(2);
   }
-  const built = await buildBundles(asked.length > 0 ? asked : bundleNames);
+  const built = await buildOrExit(asked.length > 0 ? asked : bundleNames);
   process.stderr.write(
     built.length > 0 ? `Built ${built.join(', ')}.\n` : 'Everything is up to date.\n',
   );
