@@ -8,7 +8,9 @@ export const legSchema = z
     id: identifier(),
     name: line({ title: 'Name' }),
     durationMin: quantity({ title: 'Duration', unit: 'min', min: 0, aboveMin: true, max: 1440 }),
-    load: legLoadSchema.nullable().meta({ title: 'Motor load', help: 'None: the machine stands, accessories go on.' }),
+    load: legLoadSchema
+      .nullable()
+      .meta({ title: 'Motor load', help: 'None: the machine stands, accessories go on.' }),
   })
   .meta({ title: 'Leg' });
 export type Leg = z.infer<typeof legSchema>;
@@ -18,10 +20,25 @@ export const outingSchema = z
     id: identifier(),
     name: line({ title: 'Name' }),
     goalMin: quantity({ title: 'Minutes wanted', unit: 'min', min: 0, max: 2880 }),
-    ambientC: quantity({ title: 'Temperature', unit: '°C', min: -30, max: 60, help: 'Of the blocks at the start and the air around them.' }),
-    legs: z.array(legSchema).min(1).max(100).meta({ title: 'Legs', help: 'Repeated in order until a cutoff trips or the longest time is reached.' }),
+    ambientC: quantity({
+      title: 'Temperature',
+      unit: '°C',
+      min: -30,
+      max: 60,
+      help: 'Of the blocks at the start and the air around them.',
+    }),
+    legs: z.array(legSchema).min(1).max(100).meta({
+      title: 'Legs',
+      help: 'Repeated in order until a cutoff trips or the longest time is reached.',
+    }),
     longestMin: quantity({ title: 'Stop the run after', unit: 'min', min: 1, max: 6000 }),
-    restAfterMin: quantity({ title: 'Rest before trying again', unit: 'min', min: 0, max: 1440, help: 'After the cutoff: how much more runs after this rest.' }),
+    restAfterMin: quantity({
+      title: 'Rest before trying again',
+      unit: 'min',
+      min: 0,
+      max: 1440,
+      help: 'After the cutoff: how much more runs after this rest.',
+    }),
   })
   .meta({ title: 'Outing' });
 export type Outing = z.infer<typeof outingSchema>;
