@@ -24,7 +24,10 @@ export const planSchema = z
     version: z.literal(planVersion).meta({ title: 'Format version' }),
     name: line({ title: 'Name of the plan' }),
     note: paragraph({ title: 'Note' }),
-    invented: z.boolean().meta({ title: 'Invented data', help: 'Set on the sample plans: their figures describe no real product.' }),
+    invented: z.boolean().meta({
+      title: 'Invented data',
+      help: 'Set on the sample plans: their figures describe no real product.',
+    }),
     currency: line({ title: 'Currency' }, 8),
     machine: machineSchema,
     outings: z.array(outingSchema).min(1).max(12).meta({ title: 'Outings' }),
@@ -39,9 +42,17 @@ export const planSchema = z
       })
       .meta({ title: 'Own parts', help: 'Parts the user added; offered beside the library.' }),
     thresholds: thresholdsSchema,
-    week: weekSchema.nullable().meta({ title: 'Week', help: 'When the machine is used and when it can be charged. None yet: the place Charging starts one.' }),
-    wiring: wiringSchema.nullable().meta({ title: 'Wiring', help: 'None yet: the place Wiring proposes one from the plan.' }),
-    bench: benchSchema.nullable().meta({ title: 'Bench', help: 'Readings taken on the machine as built and the fits made from them.' }),
+    week: weekSchema.nullable().meta({
+      title: 'Week',
+      help: 'When the machine is used and when it can be charged. None yet: the place Charging starts one.',
+    }),
+    wiring: wiringSchema
+      .nullable()
+      .meta({ title: 'Wiring', help: 'None yet: the place Wiring proposes one from the plan.' }),
+    bench: benchSchema.nullable().meta({
+      title: 'Bench',
+      help: 'Readings taken on the machine as built and the fits made from them.',
+    }),
   })
   .meta({ title: 'Plan' });
 export type Plan = z.infer<typeof planSchema>;
