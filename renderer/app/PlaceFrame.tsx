@@ -16,10 +16,6 @@ export const PlaceFrame = () => {
   const frame = useRef<HTMLElement>(null);
 
   useEffect(() => {
-    frame.current?.scrollTo({ top: 0 });
-  }, [current]);
-
-  useEffect(() => {
     if (wanted === null) return undefined;
     const begun = performance.now();
     const look = (): void => {
@@ -40,9 +36,17 @@ export const PlaceFrame = () => {
   if (place === undefined) return null;
   const Body = place.body;
   return (
-    <main className="place" id="place" ref={frame} tabIndex={-1} aria-label={text.places[place.id]}>
+    // The key begins each place at its top.
+    <main
+      key={place.id}
+      className="place"
+      id="place"
+      ref={frame}
+      tabIndex={-1}
+      aria-label={text.places[place.id]}
+    >
       <ProblemBanner />
-      <ErrorBoundary key={place.id}>
+      <ErrorBoundary>
         <Suspense fallback={<p className="place-loading">{text.loading}</p>}>
           <Body />
         </Suspense>

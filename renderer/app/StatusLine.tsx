@@ -1,9 +1,7 @@
-import { useEffect } from 'react';
 import { Button } from '../controls/Button.tsx';
 import { useDocument } from '../state/document-store.ts';
 import { usePlan } from '../state/plan-store.ts';
 import { cancelStudy, retryStudy, useStudyState } from '../state/study-store.ts';
-import { announce } from '../state/toast-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import './status.css';
@@ -15,10 +13,6 @@ export const StatusLine = () => {
   const fileName = useDocument((state) => state.fileName);
   const invented = usePlan((plan) => plan.invented);
   const isDone = !stale && tookMs !== null;
-  useEffect(() => {
-    if (isDone) announce(text.figuresReady);
-    else announce('');
-  }, [isDone, tookMs, text]);
   return (
     <footer className="status">
       <span className="status-figures">

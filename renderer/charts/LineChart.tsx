@@ -1,9 +1,10 @@
-import { useEffect, useId, useMemo, useRef, useState, type KeyboardEvent } from 'react';
+import { useId, useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import type { Chart as ChartType } from 'chart.js';
 import { Line } from 'react-chartjs-2';
 import { useTheme } from '../app/theme.ts';
 import { useSettings } from '../state/settings-store.ts';
 import './register-charts.ts';
+import { areaReport, type DrawnArea } from './area-report.ts';
 import { chartColours } from './chart-colours.ts';
 import {
   moved,
@@ -43,7 +44,6 @@ export interface LineChartProps {
 const none: readonly never[] = [];
 /** Stretches of the window that each keep their peaks; about one for two pixels. */
 const bucketCount = 500;
-const plugins = [directLabels, paintedGround];
 
 /** Lines over time with zoom, pan and a read-out line, by pointer and by keys. */
 export const LineChart = (props: LineChartProps) => {
@@ -53,18 +53,10 @@ export const LineChart = (props: LineChartProps) => {
   const theme = useTheme();
   const id = useId();
   const chart = useRef<ChartType<'line', Point[]> | null>(null);
-  const [area, setArea] = useState<{
-    left: number;
-    right: number;
-    top: number;
-    bottom: number;
-  } | null>(null);
+  const [area, setArea] = useState<DrawnArea | null>(null);
+  const plugins = useMemo(() => [directLabels, paintedGround, areaReport(setArea)], []);
 
-  // The theme decides what the tokens hold.
-  const colours = useMemo(() => {
-    void theme;
-    return chartColours();
-  }, [theme]);
+  const colours = chartColours(theme);
   const data = useMemo(
     () => ({ datasets: lineDatasets(series, window, colours, bucketCount) }),
     [series, window, colours],
@@ -73,14 +65,6 @@ export const LineChart = (props: LineChartProps) => {
     () => lineOptions({ xAxis, yAxis, levels, events, window, whole, colours, language, onWindow }),
     [xAxis, yAxis, levels, events, window, whole, colours, language, onWindow],
   );
-  useEffect(() => {
-    const now = chart.current?.chartArea;
-    if (now !== undefined) {
-      const { left, right, top, bottom } = now;
-      setArea({ left, right, top, bottom });
-    }
-  }, [data, options]);
-
   const xOf = (pixel: number): number | null => {
     const now = chart.current?.chartArea;
     if (now === undefined || pixel < now.left || pixel > now.right) return null;

@@ -1,3 +1,5 @@
+import type { Theme } from '../app/theme.ts';
+
 /** Colours a canvas needs, read from the tokens of the theme on screen. */
 export interface ChartColours {
   readonly ink: string;
@@ -9,7 +11,16 @@ export interface ChartColours {
   readonly series: (number: number) => string;
 }
 
-export function chartColours(): ChartColours {
+const known = new Map<Theme, ChartColours>();
+
+/** The colours of the theme that is on screen. */
+export function chartColours(theme: Theme): ChartColours {
+  const made = known.get(theme) ?? readColours();
+  known.set(theme, made);
+  return made;
+}
+
+function readColours(): ChartColours {
   const style = getComputedStyle(document.documentElement);
   const token = (name: string): string => style.getPropertyValue(name).trim();
   return {

@@ -7,6 +7,9 @@ export interface LabelledDataset {
 
 const lineHeight = 15;
 
+/** Options may be functions of the context in general; here they are plain colours. */
+const colourOf = (option: unknown): string => (typeof option === 'string' ? option : '');
+
 /** Writes the name of each line at its last point inside the chart, moved apart where they would touch. */
 export const directLabels: Plugin<'line'> = {
   id: 'directLabels',
@@ -22,7 +25,7 @@ export const directLabels: Plugin<'line'> = {
       })
       .toSorted((one, other) => one.y - other.y);
     ctx.save();
-    ctx.font = `600 12px ${String(chart.options.font?.family ?? 'sans-serif')}`;
+    ctx.font = `600 12px ${chart.options.font?.family ?? 'sans-serif'}`;
     ctx.textBaseline = 'middle';
     const placed: { left: number; right: number; y: number }[] = [];
     for (const label of labels) {
@@ -39,9 +42,9 @@ export const directLabels: Plugin<'line'> = {
       placed.push({ left, right: left + width, y });
       ctx.lineWidth = 4;
       ctx.lineJoin = 'round';
-      ctx.strokeStyle = String(chart.options.backgroundColor);
+      ctx.strokeStyle = colourOf(chart.options.backgroundColor);
       ctx.strokeText(label.text, left, y);
-      ctx.fillStyle = String(chart.options.color);
+      ctx.fillStyle = colourOf(chart.options.color);
       ctx.fillText(label.text, left, y);
     }
     ctx.restore();
@@ -54,7 +57,7 @@ export const paintedGround: Plugin = {
   beforeDraw(chart) {
     const { ctx, width, height } = chart;
     ctx.save();
-    ctx.fillStyle = String(chart.options.backgroundColor);
+    ctx.fillStyle = colourOf(chart.options.backgroundColor);
     ctx.fillRect(0, 0, width, height);
     ctx.restore();
   },

@@ -10,7 +10,7 @@ import {
   Tooltip,
 } from 'chart.js';
 import annotation from 'chartjs-plugin-annotation';
-import zoom from 'chartjs-plugin-zoom';
+import zoomPlugin from 'chartjs-plugin-zoom';
 
 Chart.register(
   BarController,
@@ -22,5 +22,5 @@ Chart.register(
   PointElement,
   Tooltip,
   annotation,
-  zoom,
+  zoomPlugin,
 );

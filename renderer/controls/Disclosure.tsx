@@ -1,4 +1,4 @@
-import { useEffect, useState, type ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import { Button, Disclosure as Base, DisclosurePanel, Heading } from 'react-aria-components';
 import { usePlace } from '../state/place-store.ts';
 import { Icon } from './icons.tsx';
@@ -24,9 +24,11 @@ export const Disclosure = ({
 }: DisclosureProps) => {
   const [isOpen, setOpen] = useState(isOpenAtFirst);
   const wanted = usePlace((state) => state.wantedField);
-  useEffect(() => {
+  const [answered, setAnswered] = useState<string | null>(null);
+  if (wanted !== answered) {
+    setAnswered(wanted);
     if (holds !== undefined && wanted?.startsWith(holds) === true) setOpen(true);
-  }, [holds, wanted]);
+  }
   return (
     <Base className="disclosure" isExpanded={isOpen} onExpandedChange={setOpen}>
       <Heading level={3}>

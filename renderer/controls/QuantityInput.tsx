@@ -1,4 +1,4 @@
-import { useEffect, useId, useState, type KeyboardEvent } from 'react';
+import { useId, useState, type KeyboardEvent } from 'react';
 import { useSettings } from '../state/settings-store.ts';
 import { decimalMarkOf, formatTyped } from '../text/format.ts';
 import { convertShown } from '../text/shown-unit.ts';
@@ -29,6 +29,15 @@ export interface QuantityInputProps {
   readonly field?: string | undefined;
 }
 
+type Trouble = TypedQuantity | string;
+
+/** Text typed but not taken over, and what is wrong with it. */
+interface Typing {
+  readonly over: string;
+  readonly text: string | null;
+  readonly trouble: Trouble | null;
+}
+
 /** A number with its unit. Typed text stays until it is right; only right values reach `onCommit`. */
 export const QuantityInput = (props: QuantityInputProps) => {
   const { label, help, value, storedUnit, shownUnit, range, nullable, integer, hideLabel } = props;
@@ -37,35 +46,31 @@ export const QuantityInput = (props: QuantityInputProps) => {
   const language = useSettings((state) => state.language);
   const written =
     value === null ? '' : formatTyped(convertShown(value, storedUnit, shownUnit), language);
-  const [draft, setDraft] = useState<string | null>(null);
-  const [trouble, setTrouble] = useState<TypedQuantity | string | null>(null);
+  // What is typed belongs to the value it was typed over: an undo or another edit of the field makes it void.
+  const [typing, setTyping] = useState<Typing>({ over: written, text: null, trouble: null });
+  const isCurrent = typing.over === written;
+  const draft = isCurrent ? typing.text : null;
+  const trouble = isCurrent ? typing.trouble : null;
   const shown = draft ?? written;
-
-  // An undo or another edit of the same field replaces what was typed.
-  useEffect(() => {
-    setDraft(null);
-    setTrouble(null);
-  }, [value, shownUnit, language]);
+  const settle = (): void => setTyping({ over: written, text: null, trouble: null });
+  const complain = (about: Trouble): void =>
+    setTyping({ over: written, text: shown, trouble: about });
 
   const take = (next: number | null): void => {
     const words = (): string => rangeWords(range, storedUnit, shownUnit, language, text.fromTo);
-    if (next === null && !nullable) return setTrouble(text.needed(words()));
-    if (next !== null && integer && !Number.isInteger(next)) return setTrouble(text.whole(words()));
-    if (next !== null && !inRange(next, range)) return setTrouble(text.outOfRange(words()));
-    setDraft(null);
-    setTrouble(null);
+    if (next === null && !nullable) return complain(text.needed(words()));
+    if (next !== null && integer && !Number.isInteger(next)) return complain(text.whole(words()));
+    if (next !== null && !inRange(next, range)) return complain(text.outOfRange(words()));
+    settle();
     if (next !== value) props.onCommit(next);
   };
 
   const commit = (): void => {
-    if (draft === null || draft === written) {
-      setDraft(null);
-      return setTrouble(null);
-    }
+    if (draft === null || draft === written) return settle();
     const typed = readQuantity(draft, storedUnit, shownUnit, decimalMarkOf(language));
     if (typed.kind === 'empty') return take(null);
     if (typed.kind === 'value') return take(typed.value);
-    return setTrouble(typed);
+    return complain(typed);
   };
 
   const spin = (direction: number): void => {
@@ -92,8 +97,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
     } else if (event.key === 'Enter') commit();
     else if (event.key === 'Escape' && draft !== null) {
       event.stopPropagation();
-      setDraft(null);
-      setTrouble(null);
+      settle();
     }
   };
 
@@ -112,7 +116,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
           </div>
         ) : undefined
       }
-      error={<Trouble trouble={trouble} unit={shownUnit} typed={shown} onChoose={take} />}
+      error={<TroubleWords trouble={trouble} unit={shownUnit} typed={shown} onChoose={take} />}
       hasError={trouble !== null}
     >
       <div className="input-box input-box-number" data-invalid={trouble !== null}>
@@ -133,10 +137,9 @@ export const QuantityInput = (props: QuantityInputProps) => {
           placeholder={nullable ? empty : ''}
           title={nullable && value === null ? empty : undefined}
           value={shown}
-          onChange={(event) => {
-            setDraft(event.target.value);
-            setTrouble(null);
-          }}
+          onChange={(event) =>
+            setTyping({ over: written, text: event.target.value, trouble: null })
+          }
           onFocus={(event) => event.target.select()}
           onBlur={commit}
           onKeyDown={onKeyDown}
@@ -150,13 +153,13 @@ export const QuantityInput = (props: QuantityInputProps) => {
 };
 
 interface TroubleProps {
-  readonly trouble: TypedQuantity | string | null;
+  readonly trouble: Trouble | null;
   readonly unit: string;
   readonly typed: string;
   readonly onChoose: (value: number) => void;
 }
 
-const Trouble = ({ trouble, unit, typed, onChoose }: TroubleProps) => {
+const TroubleWords = ({ trouble, unit, typed, onChoose }: TroubleProps) => {
   const text = useText(controlTexts);
   if (trouble === null) return null;
   if (typeof trouble === 'string') return <>{trouble}</>;

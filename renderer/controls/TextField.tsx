@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import { editField, readField } from '../state/plan-path.ts';
 import { usePlan } from '../state/plan-store.ts';
 import { useFieldWords } from '../text/field-words.ts';
@@ -20,8 +20,10 @@ interface TextInputProps {
 export const TextInput = (props: TextInputProps) => {
   const { label, value, onCommit, help, lines = false, hideLabel = false, field } = props;
   const id = useId();
-  const [draft, setDraft] = useState<string | null>(null);
-  useEffect(() => setDraft(null), [value]);
+  // What is typed belongs to the value it was typed over: an undo makes it void.
+  const [typing, setTyping] = useState({ over: value, text: null as string | null });
+  const draft = typing.over === value ? typing.text : null;
+  const setDraft = (text: string | null): void => setTyping({ over: value, text });
   const commit = (): void => {
     // Control characters can only be pasted; the plan refuses them.
     const clean = lines ? draft : (draft?.replaceAll(/\p{Cc}/gu, ' ') ?? null);

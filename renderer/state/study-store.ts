@@ -3,6 +3,9 @@ import { createStudyClient, type StudyClient } from '../workers/study-client.ts'
 import type { StudyAnswer } from '../workers/study-message.ts';
 import { planStore } from './plan-store.ts';
 import { useSettings } from './settings-store.ts';
+import { announce } from './toast-store.ts';
+import { appTexts } from '../text/app.ts';
+import { textNow } from '../text/use-text.ts';
 import type { PlanProblem } from '#core/plan/problem.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 import type { PlanStudy } from '#core/study/study.ts';
@@ -64,11 +67,14 @@ const take = (answer: StudyAnswer): void => {
     failure: null,
     tookMs: performance.now() - at,
   });
+  announce(textNow(appTexts).figuresReady);
 };
 
 const ask = (plan: Plan): void => {
   asked = { plan, at: performance.now(), base: planStore.getState().baseId };
   useStudyState.setState({ stale: true });
+  // Emptied, so that the same sentence is spoken again when the figures are there.
+  announce('');
   clearTimeout(slowTimer);
   slowTimer = setTimeout(() => useStudyState.setState({ slow: true }), 1000);
   client?.ask({ plan, outingId: plan.headlineOuting, language: useSettings.getState().language });

@@ -2,9 +2,9 @@ import type { StudyAnswer, StudyRequest } from './study-message.ts';
 
 /** The few things a client needs of a worker; tests give their own. */
 export interface StudyWorker {
-  onmessage: ((event: MessageEvent<StudyAnswer>) => void) | null;
-  onerror: ((event: ErrorEvent) => void) | null;
-  postMessage(request: StudyRequest): void;
+  addEventListener(type: 'message', listener: (event: MessageEvent<StudyAnswer>) => void): void;
+  addEventListener(type: 'error', listener: (event: ErrorEvent) => void): void;
+  postMessage(request: StudyRequest, transfer: Transferable[]): void;
   terminate(): void;
 }
 
@@ -41,22 +41,22 @@ export function createStudyClient(
     worker ??= begin();
     waiting = null;
     busySince = now();
-    worker.postMessage(request);
+    worker.postMessage(request, []);
   };
 
   const begin = (): StudyWorker => {
     const started = startWorker();
-    started.onmessage = ({ data }) => {
+    started.addEventListener('message', ({ data }) => {
       busySince = null;
       clearTimeout(patience);
       if (waiting !== null) send(waiting);
       else if (data.ticket === ticket) onAnswer(data);
-    };
-    started.onerror = (event) => {
+    });
+    started.addEventListener('error', (event) => {
       event.preventDefault();
       drop();
       onAnswer({ kind: 'failed', ticket, message: event.message });
-    };
+    });
     return started;
   };
 

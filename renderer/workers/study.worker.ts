@@ -6,7 +6,10 @@ import type { StudyAnswer, StudyRequest } from './study-message.ts';
 
 /** The part of a dedicated worker's global that is used here; the page's own types describe a window. */
 const scope = globalThis as unknown as {
-  onmessage: ((event: { readonly data: StudyRequest }) => void) | null;
+  addEventListener(
+    type: 'message',
+    listener: (event: { readonly data: StudyRequest }) => void,
+  ): void;
   postMessage(answer: StudyAnswer, transfer: readonly ArrayBuffer[]): void;
 };
 
@@ -24,7 +27,7 @@ const answerTo = ({ ticket, plan, outingId, language }: StudyRequest): StudyAnsw
   }
 };
 
-scope.onmessage = ({ data }) => {
+scope.addEventListener('message', ({ data }) => {
   const answer = answerTo(data);
   scope.postMessage(answer, answer.kind === 'study' ? buffersOf(answer.study) : []);
-};
+});

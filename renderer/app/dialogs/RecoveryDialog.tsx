@@ -9,6 +9,13 @@ import { localeOf } from '../../text/format.ts';
 import { useText } from '../../text/use-text.ts';
 import type { RecoveryCopy } from '#core/shell/documents.ts';
 
+/** Puts the copy in place as an unsaved plan. */
+const open = async (id: string): Promise<void> => {
+  const result = await theHost().takeRecoveryCopy(id);
+  closeDialog();
+  take(result, true);
+};
+
 /** Copies of unsaved plans, each with its time; nothing comes back by itself. */
 export const RecoveryDialog = ({ copies }: { readonly copies: readonly RecoveryCopy[] }) => {
   const text = useText(documentTexts);
@@ -23,11 +30,6 @@ export const RecoveryDialog = ({ copies }: { readonly copies: readonly RecoveryC
     const rest = left.filter((copy) => copy.id !== id);
     setLeft(rest);
     if (rest.length === 0) closeDialog();
-  };
-  const open = async (id: string): Promise<void> => {
-    const result = await theHost().takeRecoveryCopy(id);
-    closeDialog();
-    take(result, true);
   };
   return (
     <Dialog

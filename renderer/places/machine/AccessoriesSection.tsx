@@ -30,11 +30,11 @@ export const AccessoriesSection = () => {
   const name = useFieldWords('machine.accessories.0.name');
   const duty = useFieldWords('machine.accessories.0.dutyPercent');
   const [picks, setPicks] = useState(false);
-  const remove = (index: number, name: string): void => {
-    edit(text.removedAccessory(name), (plan) => {
+  const remove = (index: number, gone: string): void => {
+    edit(text.removedAccessory(gone), (plan) => {
       plan.machine.accessories.splice(index, 1);
     });
-    showToast(text.removedAccessory(name), { label: text.bringBack, run: undo });
+    showToast(text.removedAccessory(gone), { label: text.bringBack, run: undo });
   };
   return (
     <Section

@@ -1,4 +1,4 @@
-import { useEffect, useState, type ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { Icon } from '../../controls/icons.tsx';
 import { usePlace } from '../../state/place-store.ts';
@@ -17,9 +17,11 @@ export const MatrixGroup = (props: MatrixGroupProps) => {
   const { title, columns, isOpenAtFirst = true, holds, children } = props;
   const [isOpen, setOpen] = useState(isOpenAtFirst);
   const wanted = usePlace((state) => state.wantedField);
-  useEffect(() => {
+  const [answered, setAnswered] = useState<string | null>(null);
+  if (wanted !== answered) {
+    setAnswered(wanted);
     if (wanted !== null && holds.test(wanted)) setOpen(true);
-  }, [holds, wanted]);
+  }
   return (
     <tbody>
       <tr className="matrix-group">

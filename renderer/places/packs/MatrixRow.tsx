@@ -13,11 +13,11 @@ import type { Option } from '#core/plan/schema/option.ts';
 interface MatrixRowProps {
   readonly label: string;
   readonly help?: string | undefined;
-  readonly cell: (option: Option, index: number) => ReactNode;
+  readonly renderCell: (option: Option, index: number) => ReactNode;
 }
 
 /** One field across all options: the name once, a control in each column. */
-export const MatrixRow = ({ label, help, cell }: MatrixRowProps) => {
+export const MatrixRow = ({ label, help, renderCell }: MatrixRowProps) => {
   const options = usePlan((plan) => plan.options);
   return (
     <tr>
@@ -28,7 +28,7 @@ export const MatrixRow = ({ label, help, cell }: MatrixRowProps) => {
         </span>
       </th>
       {options.map((option, index) => (
-        <td key={option.id}>{cell(option, index)}</td>
+        <td key={option.id}>{renderCell(option, index)}</td>
       ))}
     </tr>
   );
@@ -54,7 +54,7 @@ export const QuantityRow = ({ path, label, emptyWords }: QuantityRowProps) => {
     <MatrixRow
       label={title}
       help={words.help}
-      cell={(option, index) => (
+      renderCell={(option, index) => (
         <QuantityField
           path={`options.${index}.${path}`}
           label={`${title}, ${option.name}`}

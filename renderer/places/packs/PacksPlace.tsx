@@ -88,7 +88,7 @@ export const PacksPlace = () => {
               <QuantityRow path="pack.mainFuseA" emptyWords={text.noFuse} />
               <MatrixRow
                 label={note.title}
-                cell={(option, index) => (
+                renderCell={(option, index) => (
                   <TextField
                     path={`options.${index}.note`}
                     label={`${note.title}, ${option.name}`}

@@ -80,11 +80,11 @@ export const BlockRows = () => {
     <>
       <MatrixRow
         label={text.groups.block}
-        cell={(option, index) => <BlockPick option={option} index={index} />}
+        renderCell={(option, index) => <BlockPick option={option} index={index} />}
       />
       <MatrixRow
         label={chemistry.title}
-        cell={(option, index) => (
+        renderCell={(option, index) => (
           <Choice
             label={`${chemistry.title}, ${option.name}`}
             hideLabel
@@ -120,7 +120,7 @@ const ExponentRow = () => {
     <MatrixRow
       label={text.exponent}
       help={words.help}
-      cell={(option, index) => {
+      renderCell={(option, index) => {
         const { rating } = option.pack.block;
         if (rating.kind === 'points') {
           return <span className="matrix-word">{text.byPoints(rating.points.length)}</span>;
@@ -146,7 +146,7 @@ export const BmsRow = () => {
   return (
     <MatrixRow
       label={text.hasBms}
-      cell={(option, index) => (
+      renderCell={(option, index) => (
         <Toggle
           label={`${text.hasBms}, ${option.name}`}
           hideLabel

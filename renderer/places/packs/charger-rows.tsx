@@ -121,15 +121,15 @@ export const ChargerRows = () => {
     <>
       <MatrixRow
         label={text.groups.charger}
-        cell={(option, index) => <ChargerPick option={option} index={index} />}
+        renderCell={(option, index) => <ChargerPick option={option} index={index} />}
       />
-      <MatrixRow label={text.chargerFit} cell={(option) => <FitCell option={option} />} />
+      <MatrixRow label={text.chargerFit} renderCell={(option) => <FitCell option={option} />} />
       <QuantityRow path="charger.currentA" />
       <QuantityRow path="charger.endVoltageV" />
       <QuantityRow path="charger.cellGroups" />
       <MatrixRow
         label={text.madeFor}
-        cell={(option, index) => <ChemistryChecks option={option} index={index} />}
+        renderCell={(option, index) => <ChemistryChecks option={option} index={index} />}
       />
     </>
   );
@@ -144,7 +144,7 @@ export const ChargerMoreRows = () => {
       <MatrixRow
         label={kind.title}
         help={kind.help}
-        cell={(option, index) => (
+        renderCell={(option, index) => (
           <ChoiceField
             path={`options.${index}.charger.kind`}
             label={`${kind.title}, ${option.name}`}
@@ -164,7 +164,7 @@ export const ChargerMoreRows = () => {
       <QuantityRow path="charger.price" />
       <MatrixRow
         label={pulses.title}
-        cell={(option, index) => (
+        renderCell={(option, index) => (
           <ToggleField
             path={`options.${index}.charger.equalises`}
             label={`${pulses.title}, ${option.name}`}
@@ -174,7 +174,7 @@ export const ChargerMoreRows = () => {
       />
       <MatrixRow
         label={text.removeCharger}
-        cell={(option, index) => (
+        renderCell={(option, index) => (
           <Button
             isDisabled={option.charger === null}
             label={`${text.removeCharger}, ${option.name}`}

@@ -20,10 +20,10 @@ export const LedgerSection = ({ study }: { readonly study: PlanStudy }) => {
   const text = useText(runTexts);
   const language = useSettings((state) => state.language);
   const theme = useTheme();
-  const chart = useMemo(() => {
-    void theme;
-    return ledgerChart(study, text, language);
-  }, [study, text, language, theme]);
+  const chart = useMemo(
+    () => ledgerChart(study, text, language, theme),
+    [study, text, language, theme],
+  );
   const wattHours = (value: number): string => `${formatFigure(value, language)} W·h`;
   const summary = study.options
     .map(({ name, run: { ledger } }) =>

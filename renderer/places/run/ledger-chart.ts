@@ -1,6 +1,7 @@
 import type { ChartData, ChartOptions } from 'chart.js';
 import type { PlanStudy } from '#core/study/study.ts';
 import type { Language } from '#core/plan/language.ts';
+import type { Theme } from '../../app/theme.ts';
 import { chartColours } from '../../charts/chart-colours.ts';
 import { formatFigure } from '../../text/format.ts';
 import type { runTexts } from '../../text/run.ts';
@@ -21,8 +22,9 @@ export function ledgerChart(
   study: PlanStudy,
   text: (typeof runTexts)[Language],
   language: Language,
+  theme: Theme,
 ): LedgerChart {
-  const colours = chartColours();
+  const colours = chartColours(theme);
   const fills = ledgerParts.map((part, index) => {
     if (part === 'motorWh') return colours.series(1);
     if (part === 'accessoriesWh') return colours.series(2);
@@ -83,15 +85,16 @@ export function ledgerChart(
   };
 }
 
+const channels = (colour: string): number[] => {
+  // The style sheet may have been shortened from #ffffff to #fff.
+  const long = colour.length === 4 ? colour.replaceAll(/[^#]/g, '$&$&') : colour;
+  return [1, 3, 5].map((at) => Number.parseInt(long.slice(at, at + 2), 16));
+};
+
 /** A colour between two hexadecimal ones, `percent` of the first. */
 function mix(one: string, other: string, percent: number): string {
-  const parts = (colour: string): number[] => {
-    // The style sheet may have been shortened from #ffffff to #fff.
-    const long = colour.length === 4 ? colour.replaceAll(/[^#]/g, '$&$&') : colour;
-    return [1, 3, 5].map((at) => Number.parseInt(long.slice(at, at + 2), 16));
-  };
-  const second = parts(other);
-  const mixed = parts(one).map((value, index) =>
+  const second = channels(other);
+  const mixed = channels(one).map((value, index) =>
     Math.round((value * percent + (second[index] ?? 0) * (100 - percent)) / 100),
   );
   return `rgb(${mixed.join(' ')})`;

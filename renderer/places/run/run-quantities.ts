@@ -1,4 +1,4 @@
-import type { OptionStudy } from '#core/study/study.ts';
+import type { OptionStudy, PlanStudy } from '#core/study/study.ts';
 import type { QuantityId } from '../../text/run.ts';
 
 export interface RunQuantity {
@@ -14,7 +14,7 @@ const product = (one: Float64Array, other: Float64Array): Float64Array =>
   one.map((value, index) => value * (other[index] ?? 0));
 
 /** What can be drawn over the time of a run. */
-export const runQuantities: readonly RunQuantity[] = [
+const runQuantities: readonly RunQuantity[] = [
   {
     id: 'bus',
     unit: 'V',
@@ -51,3 +51,9 @@ export const runQuantities: readonly RunQuantity[] = [
       drive === null ? null : { timeS: drive.series.timeS, values: drive.series.motorTemperatureC },
   },
 ];
+
+/** The quantities at least one option has; the bus voltage is always there. */
+export const offeredQuantities = (study: PlanStudy): readonly RunQuantity[] =>
+  runQuantities.filter((quantity) =>
+    study.options.some((option) => quantity.read(option) !== null),
+  );
