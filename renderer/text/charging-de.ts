@@ -36,6 +36,7 @@ export const chargingDe: ChargingTexts = {
     use: 'Nehmen',
     used: (charger) => `Ladegerät: ${charger}`,
     inUse: 'gewählt',
+    limited: (count) => `${count} Ladegeräte, die mit Grenzen passen`,
     misfits: (count) => `${count} Ladegeräte, die nicht passen`,
     keepOld: (verdict, reason) =>
       `Darf das Ladegerät einer anderen Option bleiben? ${verdict}: ${reason}`,
@@ -119,6 +120,7 @@ export const chargingDe: ChargingTexts = {
     windowHead: 'Ladezeiten',
     aboutUse: (name, day, from, minutes) => `${name}, ${day} ${from}, ${minutes}`,
     daily: 'täglich',
+    timeWrong: 'Eine Uhrzeit wie 8:30 oder 20:15 schreiben.',
   },
   routine: {
     title: 'Der Rhythmus',
@@ -190,6 +192,8 @@ export const chargingDe: ChargingTexts = {
     summary: (lost, all, lowest) =>
       `Mit dem vorgeschlagenen Rhythmus sind ${lost} von ${all} Fahrten verkürzt; die niedrigste Ladung ist ${lowest}.`,
     weekNumber: 'Woche',
+    seasonAxis: 'Saison',
+    weekUnit: 'Woche',
     failed: 'verkürzt',
     temperature: 'Temperatur',
   },
@@ -204,6 +208,8 @@ export const chargingDe: ChargingTexts = {
     },
     cheap: 'Nachttarif',
     hasCheap: 'Es gibt einen Nachttarif',
+    asOutdoors: 'wie draußen',
+    full: 'voll',
   },
   card: {
     title: 'Ladekarte',

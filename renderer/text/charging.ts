@@ -25,6 +25,7 @@ export interface ChargingTexts {
     readonly use: string;
     readonly used: (charger: string) => string;
     readonly inUse: string;
+    readonly limited: (count: number) => string;
     readonly misfits: (count: number) => string;
     readonly keepOld: (verdict: string, reason: string) => string;
     readonly none: string;
@@ -91,6 +92,7 @@ export interface ChargingTexts {
     readonly windowHead: string;
     readonly aboutUse: (name: string, day: string, from: string, minutes: string) => string;
     readonly daily: string;
+    readonly timeWrong: string;
   };
   readonly routine: {
     readonly title: string;
@@ -151,6 +153,8 @@ export interface ChargingTexts {
     readonly lowest: string;
     readonly summary: (lost: number, all: number, lowest: string) => string;
     readonly weekNumber: string;
+    readonly seasonAxis: string;
+    readonly weekUnit: string;
     readonly failed: string;
     readonly temperature: string;
   };
@@ -162,6 +166,8 @@ export interface ChargingTexts {
     >;
     readonly cheap: string;
     readonly hasCheap: string;
+    readonly asOutdoors: string;
+    readonly full: string;
   };
   readonly card: {
     readonly title: string;
@@ -209,6 +215,7 @@ export const chargingTexts: Texts<ChargingTexts> = {
       use: 'Use',
       used: (charger) => `Charger: ${charger}`,
       inUse: 'in use',
+      limited: (count) => `${count} chargers that fit with limits`,
       misfits: (count) => `${count} chargers that do not fit`,
       keepOld: (verdict, reason) => `May the charger of another option stay? ${verdict}: ${reason}`,
       none: 'No charger chosen yet. Take one from the list.',
@@ -296,6 +303,7 @@ export const chargingTexts: Texts<ChargingTexts> = {
       windowHead: 'Charging windows',
       aboutUse: (name, day, from, minutes) => `${name}, ${day} ${from}, ${minutes}`,
       daily: 'every day',
+      timeWrong: 'Write a time such as 8:30 or 20:15.',
     },
     routine: {
       title: 'The routine',
@@ -367,6 +375,8 @@ export const chargingTexts: Texts<ChargingTexts> = {
       summary: (lost, all, lowest) =>
         `With the proposed routine ${lost} of ${all} outings are cut short; the lowest charge is ${lowest}.`,
       weekNumber: 'Week',
+      seasonAxis: 'Season',
+      weekUnit: 'week',
       failed: 'cut short',
       temperature: 'Temperature',
     },
@@ -381,6 +391,8 @@ export const chargingTexts: Texts<ChargingTexts> = {
       },
       cheap: 'Night tariff',
       hasCheap: 'There is a night tariff',
+      asOutdoors: 'as outdoors',
+      full: 'full',
     },
     card: {
       title: 'Charge card',

@@ -1,5 +1,4 @@
-import { Choice } from '../../controls/ChoiceField.tsx';
-import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { Choice, ChoiceField } from '../../controls/ChoiceField.tsx';
 import { FieldFrame } from '../../controls/FieldFrame.tsx';
 import { QuantityField } from '../../controls/QuantityField.tsx';
 import { Section } from '../../controls/Section.tsx';
@@ -8,6 +7,7 @@ import { edit, usePlan } from '../../state/plan-store.ts';
 import { chargingTexts } from '../../text/charging.ts';
 import { useFieldWords } from '../../text/field-words.ts';
 import { useText } from '../../text/use-text.ts';
+import { MonthField } from './MonthField.tsx';
 import { TimeField } from './TimeField.tsx';
 
 /** Place of charging, climate, season, packs and tariff. */
@@ -43,15 +43,15 @@ export const ConditionsSection = () => {
           entries={Object.entries(words.places).map(([value, label]) => ({ value, label }))}
         />
         <QuantityField path="week.place.openingCm2" />
-        <QuantityField path="week.place.chargeTemperatureC" />
+        <QuantityField path="week.place.chargeTemperatureC" emptyWords={words.asOutdoors} />
         <QuantityField path="week.climate.warmestMonthC" />
         <QuantityField path="week.climate.coldestMonthC" />
-        <QuantityField path="week.climate.warmestMonth" />
-        <QuantityField path="week.season.firstMonth" />
+        <MonthField path="week.climate.warmestMonth" />
+        <MonthField path="week.season.firstMonth" />
         <QuantityField path="week.season.weeks" />
         <QuantityField path="week.season.seed" />
         <QuantityField path="week.minimumPercent" />
-        <QuantityField path="week.routine.untilPercent" />
+        <QuantityField path="week.routine.untilPercent" emptyWords={words.full} />
         <Choice
           label={packs.title}
           help={packs.help}

@@ -35,9 +35,13 @@ export const MatchSection = ({ optionIndex, charging }: MatchSectionProps) => {
   const language = useSettings((state) => state.language);
   const { chargers } = charging;
   const shown = chargers.filter(
-    ({ origin, match }) => origin !== 'library' || match.verdict !== 'misfits',
+    ({ origin, match }) => origin !== 'library' || match.verdict === 'fits',
   );
-  const hidden = chargers.filter((candidate) => !shown.includes(candidate));
+  const library = chargers.filter(({ origin }) => origin === 'library');
+  const limited = library.filter(
+    ({ match }) => match.verdict === 'limits' || match.verdict === 'unknown',
+  );
+  const misfits = library.filter(({ match }) => match.verdict === 'misfits');
   const old = chargers.find(({ origin }) => origin === 'other-option');
   const take = ({ charger }: ChargerCandidate): void =>
     edit(text.used(charger.name), (plan) => {
@@ -91,13 +95,23 @@ export const MatchSection = ({ optionIndex, charging }: MatchSectionProps) => {
         </p>
       )}
       <DataTable caption={text.title} hideCaption columns={columns} rows={shown.map(rowOf)} />
-      {hidden.length === 0 ? null : (
-        <Disclosure title={text.misfits(hidden.length)}>
+      {limited.length === 0 ? null : (
+        <Disclosure title={text.limited(limited.length)}>
           <DataTable
-            caption={text.misfits(hidden.length)}
+            caption={text.limited(limited.length)}
             hideCaption
             columns={columns}
-            rows={hidden.map(rowOf)}
+            rows={limited.map(rowOf)}
+          />
+        </Disclosure>
+      )}
+      {misfits.length === 0 ? null : (
+        <Disclosure title={text.misfits(misfits.length)}>
+          <DataTable
+            caption={text.misfits(misfits.length)}
+            hideCaption
+            columns={columns}
+            rows={misfits.map(rowOf)}
           />
         </Disclosure>
       )}

@@ -49,7 +49,7 @@ export const SeasonSection = ({ study }: { readonly study: WeekStudy }) => {
         : [],
     [week, text, language],
   );
-  const xAxis = useMemo(() => ({ label: text.weekNumber, unit: '1' }), [text]);
+  const xAxis = useMemo(() => ({ label: text.seasonAxis, unit: text.weekUnit }), [text]);
   const yAxis = useMemo(() => ({ label: text.axis, unit: '%' }), [text]);
   const proposed = seasons.find(({ trigger }) => trigger === proposal?.trigger) ?? seasons[0]!;
   const summary = text.summary(

@@ -26,8 +26,8 @@ export const UsageRows = ({ usage }: { readonly usage: readonly Usage[] }) => {
   const chance = useFieldWords('week.usage.0.chancePercent');
   const entries = outings.map(({ id, name }) => ({ value: id, label: name }));
   return (
-    <div className="rows" role="list">
-      <div className="row use-row row-heads" aria-hidden="true">
+    <div className="charging-rows" role="list">
+      <div className="charging-row use-row row-heads" aria-hidden="true">
         <span>{text.outing}</span>
         <span>{text.onDays}</span>
         <span>{text.begins}</span>
@@ -39,7 +39,7 @@ export const UsageRows = ({ usage }: { readonly usage: readonly Usage[] }) => {
         const path = `week.usage.${index}`;
         const name = outings.find(({ id }) => id === use.outingId)?.name ?? use.outingId;
         return (
-          <div key={use.id} className="row use-row" role="listitem">
+          <div key={use.id} className="charging-row use-row" role="listitem">
             <ChoiceField
               path={`${path}.outingId`}
               label={`${text.outing} ${index + 1}`}

@@ -60,14 +60,14 @@ export const WeekSection = ({ option, study }: WeekSectionProps) => {
       />
       <h3 className="charging-head">{text.useHead}</h3>
       <UsageRows usage={week.usage} />
-      <div className="row-end">
+      <div className="charging-end">
         <Button icon="plus" onPress={addUse} isDisabled={week.usage.length >= 60}>
           {text.addUse}
         </Button>
       </div>
       <h3 className="charging-head">{text.windowHead}</h3>
       <WindowRows windows={week.windows} />
-      <div className="row-end">
+      <div className="charging-end">
         <Button icon="plus" onPress={addWindow} isDisabled={week.windows.length >= 40}>
           {text.addWindow}
         </Button>

@@ -23,8 +23,8 @@ export const WindowRows = ({ windows }: { readonly windows: readonly ChargeWindo
     showToast(text.removed(name), { label: text.bringBack, run: undo });
   };
   return (
-    <div className="rows" role="list">
-      <div className="row window-row row-heads" aria-hidden="true">
+    <div className="charging-rows" role="list">
+      <div className="charging-row window-row row-heads" aria-hidden="true">
         <span>{named.title}</span>
         <span>{text.onDays}</span>
         <span>{text.from}</span>
@@ -35,7 +35,7 @@ export const WindowRows = ({ windows }: { readonly windows: readonly ChargeWindo
       {windows.map((window, index) => {
         const path = `week.windows.${index}`;
         return (
-          <div key={window.id} className="row window-row" role="listitem">
+          <div key={window.id} className="charging-row window-row" role="listitem">
             <TextField path={`${path}.name`} label={`${named.title} ${index + 1}`} hideLabel />
             <DayToggles
               path={`${path}.days`}
