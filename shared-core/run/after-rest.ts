@@ -3,7 +3,7 @@ import { stepUntil } from './engine.ts';
 import type { Engine, Listener, Stop } from './engine.ts';
 import { createWatch, copyWatch } from './watch.ts';
 
-const silent: Listener = { step: () => {}, stringOpened: () => {} };
+const silent: Listener = { step: () => {}, marched: () => {}, stringOpened: () => {} };
 
 /**
  * Minutes the machine runs on when it has rested after a cutoff with everything switched off: the wells level out and the

@@ -5,6 +5,9 @@ import type { Checkpoint } from '../pack/checkpoint.ts';
 import { advance, correct, forgetSlope, refresh, solveBus, warm } from '../pack/circuit-step.ts';
 import { createCircuit } from '../pack/circuit.ts';
 import type { Circuit } from '../pack/circuit.ts';
+import { march } from '../pack/march.ts';
+import type { March } from '../pack/march.ts';
+import { mayMarch, newMarch } from './march-watch.ts';
 import { busLoadUpdater, createBusLoad, motorCurrentA } from './bus-load.ts';
 import type { BusLoad } from './bus-load.ts';
 import type { RunSetup } from './setup.ts';
@@ -17,6 +20,8 @@ const longestStepS = 64;
 /** Step after the loads have switched [s], and the resolution of trips [s]. */
 const firstStepS = 1 / 16;
 const tripS = 1 / 64;
+/** Fewer equal steps than this are not worth a march. */
+const fewestMarched = 8;
 /** Share of an empty unit's charge one step may take. */
 const chargePerStep = 0.01;
 
@@ -33,6 +38,8 @@ export interface Engine {
 }
 
 export interface Listener {
+  /** Called after many equal steps at once, with their sums. */
+  marched(sums: March): void;
   /** Called after each accepted step [s], and with `switched` when the loads have changed since the last call. */
   step(stepS: number, switched: boolean): void;
   /** Called when one of several strings opens while the run goes on. */
@@ -120,7 +127,14 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
 
   if (!switchLoads(engine, update)) return collapse;
   listener.step(0, true);
+  const mayMarchOn = mayMarch(setup) && !tapped;
+  let marching = mayMarchOn;
   while (engine.timeS < untilS - 1e-9) {
+    if (marching && circuit.previousStepS === fixedS) {
+      // A march that broke off soon has met something: go on with care until the loads switch.
+      marching = marchOn(engine, fixedS, untilS, listener) >= fewestMarched;
+      if (marching) continue;
+    }
     let stepS = fixedS > 0 ? fixedS : engine.stepS;
     stepS = Math.min(stepS, load.steadyUntilS - engine.timeS, untilS - engine.timeS);
     if (fixedS === 0) stepS = Math.min(stepS, longestByCharge(circuit));
@@ -195,9 +209,26 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
       forgetSlope(circuit);
       engine.stepS = Math.min(engine.stepS, firstStepS);
       listener.step(0, true);
+      marching = mayMarchOn;
     }
   }
   return { kind: 'time' };
+}
+
+/** Takes as many equal steps at once as nothing can happen in, and says how many. */
+function marchOn(engine: Engine, stepS: number, untilS: number, listener: Listener): number {
+  const { circuit, load, setup } = engine;
+  const steps = Math.floor((Math.min(load.steadyUntilS, untilS) - engine.timeS) / stepS - 1e-9);
+  if (steps < fewestMarched) return 0;
+  const sums = newMarch(setup, circuit, load);
+  const taken = march(circuit, load.total, setup.harnessOhm, stepS, steps, sums);
+  if (taken === 0) return 0;
+  setup.source.advance(engine.timeS, taken * stepS, engine.busV, motorCurrentA(load, engine.busV));
+  engine.timeS += taken * stepS;
+  engine.busV = circuit.bus[0]!;
+  engine.busA = circuit.bus[1]!;
+  listener.marched(sums);
+  return taken;
 }
 
 /** True when the terms now ask for another current than the solution at the end of the step carried. */

@@ -18,7 +18,7 @@ import { packChargePercent } from '../pack/pack-charge.ts';
 import { createRecorder, emptySeries } from './recorder.ts';
 import type { RunResult } from './result.ts';
 import type { RunSetup } from './setup.ts';
-import { count, createTotals } from './totals.ts';
+import { count, countMarch, createTotals } from './totals.ts';
 import { tripEvent } from './watch.ts';
 
 /**
@@ -56,6 +56,9 @@ export function simulate(
         load.converter.inputPowerW / engine.busV,
         packChargePercent(circuit),
       );
+    },
+    marched(sums) {
+      countMarch(totals, engine, sums);
     },
     stringOpened(trip) {
       observer.events.push(tripEvent(trip, circuit, engine.timeS, engine.busV));

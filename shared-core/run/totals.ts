@@ -1,3 +1,4 @@
+import type { March } from '../pack/march.ts';
 import type { Engine } from './engine.ts';
 
 /** Sums and extremes at the pack terminals, integrated by the trapezoid rule over accepted steps. */
@@ -37,4 +38,14 @@ export function count(
   totals.beforeW = powerW;
   if (busV < totals.lowestBusV) totals.lowestBusV = busV;
   if (busA > totals.peakA) totals.peakA = busA;
+}
+
+/** Counts many equal steps by their sums. */
+export function countMarch(totals: Totals, { busV, busA, setup }: Engine, sums: March): void {
+  totals.chargeAs += sums.chargeAs;
+  totals.energyWs += sums.energyWs;
+  totals.lowestBusV = Math.min(totals.lowestBusV, sums.lowestBusV);
+  totals.peakA = Math.max(totals.peakA, sums.peakA);
+  totals.beforeA = busA;
+  totals.beforeW = busA * (busV + busA * setup.harnessOhm);
 }

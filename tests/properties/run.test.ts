@@ -176,6 +176,29 @@ describe('steps', () => {
     expect(ratio).toBeLessThan(6);
   });
 
+  test('many equal steps taken at once end where the same steps one by one end', () => {
+    fc.assert(
+      fc.property(blocksOfPack, current, (blocks, currentA) => {
+        const of = packOf(blocks);
+        const load = { kind: 'power', powerW: 20 * currentA } as const;
+        const stepping = { kind: 'fixed', stepS: 1 } as const;
+        const [single, marched] = [true, false].map((full) =>
+          simulate(
+            testSetup(of, steadyLoad(load), { cutoffV: 20, harnessOhm: 0.01, stepping, full }),
+          ),
+        );
+        expect(Math.abs(single!.runTimeMin - marched!.runTimeMin)).toBeLessThan(0.02);
+        expect(Math.abs(single!.deliveredAh - marched!.deliveredAh)).toBeLessThan(
+          1e-4 * (1 + single!.deliveredAh),
+        );
+        expect(Math.abs(single!.minimumBusVoltageV - marched!.minimumBusVoltageV)).toBeLessThan(
+          0.05,
+        );
+      }),
+      options,
+    );
+  });
+
   test('adaptive steps stay within 1 mV, or 75 ms where the voltage falls steeply, of the run at 1/32 s for every option of the samples', () => {
     for (const name of ['orchard-cart', 'market-scooter'] as const) {
       const plan = samplePlan(name);
