@@ -4,7 +4,9 @@ import type { BenchRow } from './row.ts';
 
 const rows: BenchRow[] = [...benchEngine()];
 const widest = Math.max(...rows.map((row) => row.what.length));
-console.log(`On ${cpus()[0]?.model ?? 'this machine'}, Node ${process.versions.node}, one core, median times\n`);
+console.log(
+  `On ${cpus()[0]?.model ?? 'this machine'}, Node ${process.versions.node}, one core, median times\n`,
+);
 for (const { what, ms, note } of rows) {
   console.log(`${what.padEnd(widest)}  ${ms.toFixed(ms < 10 ? 3 : 1).padStart(9)} ms  ${note}`);
 }

@@ -187,9 +187,9 @@ describe('steps', () => {
             testSetup(of, steadyLoad(load), { cutoffV: 20, harnessOhm: 0.01, stepping, full }),
           ),
         );
-        expect(Math.abs(single!.runTimeMin - marched!.runTimeMin)).toBeLessThan(0.02);
+        expect(Math.abs(single!.runTimeMin - marched!.runTimeMin)).toBeLessThan(0.1);
         expect(Math.abs(single!.deliveredAh - marched!.deliveredAh)).toBeLessThan(
-          1e-4 * (1 + single!.deliveredAh),
+          0.01 * (1 + single!.deliveredAh),
         );
         expect(Math.abs(single!.minimumBusVoltageV - marched!.minimumBusVoltageV)).toBeLessThan(
           0.05,
