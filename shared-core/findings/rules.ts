@@ -19,10 +19,11 @@ import { fuseRatings } from './families/fuse-ratings.ts';
 import { jointAndSwitchRules } from './families/joints-and-switches.ts';
 import { lastConnector } from './families/last-connector.ts';
 import { wireCurrentRules } from './families/wire-currents.ts';
+import { joinRules } from './join-rules.ts';
 import type { Rule } from './rule.ts';
 
 /** Every rule there is. A new family is a file in `families/` with its list, named here. */
-export const rules: readonly Rule[] = [
+export const rules: readonly Rule[] = joinRules([
   ...supplyVoltageRules,
   ...supplyLoadRules,
   ...packSeriesRules,
@@ -44,4 +45,4 @@ export const rules: readonly Rule[] = [
   ...driveStopRules,
   ...runTimeRules,
   ...careRules,
-];
+]);
