@@ -17,6 +17,7 @@ process.exitCode = await runHeadless(process.argv.slice(2), {
   readText: (path) => (path === '-' ? readStandardInput() : readFile(path, 'utf8')),
   // `wx` fails with EEXIST in the same step that creates, so nothing can slip in between.
   writeText: (path, text, { overwrite }) => writeFile(path, text, { flag: overwrite ? 'w' : 'wx' }),
+  today: () => new Date().toISOString().slice(0, 10),
   out: (text) => {
     process.stdout.write(text);
   },

@@ -8,6 +8,8 @@ export interface HeadlessHost {
     text: string,
     options: { readonly overwrite: boolean },
   ) => Promise<void>;
+  /** Today as year-month-day, for records that carry a date; a host without a clock leaves it out. */
+  readonly today?: () => string;
   /** Standard output. */
   readonly out: (text: string) => void;
   /** Standard error. */

@@ -2,10 +2,12 @@ import type { Verb } from './verb.ts';
 import { chargeVerb } from './verbs/charge.ts';
 import { demoVerb } from './verbs/demo.ts';
 import { findingsVerb } from './verbs/findings.ts';
+import { fitVerb } from './verbs/fit.ts';
 import { runVerb } from './verbs/run.ts';
 import { sampleVerb } from './verbs/sample.ts';
 import { schemaVerb } from './verbs/schema.ts';
 import { weekVerb } from './verbs/week.ts';
+import { wiringVerb } from './verbs/wiring.ts';
 import { workingVerb } from './verbs/working.ts';
 
 /** Every verb there is, in the order of the help. A new verb is a file in `verbs/`, named here. */
@@ -16,6 +18,8 @@ export const verbs: readonly Verb[] = [
   findingsVerb,
   chargeVerb,
   weekVerb,
+  fitVerb,
+  wiringVerb,
   workingVerb,
   schemaVerb,
 ];

@@ -2,7 +2,9 @@ import type { FittedValue } from '../../plan/schema/bench.ts';
 import type { Block } from '../../plan/schema/block.ts';
 import type { Fitted } from '../../plan/schema/fitted.ts';
 import type { LoggedRun } from '../log/logged-run.ts';
+import { ratingEndVoltagePerCell } from '../../battery/end-voltage.ts';
 import { decode, type Decoded } from './decode.ts';
+import { deliveredAh } from './delivered.ts';
 import { fitHeat, type FittedHeat } from './fit-heat.ts';
 import type { FitRemark } from './fit-remark.ts';
 import { fitRun, type FitRun, type UnitLayout } from './fit-run.ts';
@@ -41,6 +43,8 @@ export interface BlockFit {
   readonly remarks: readonly FitRemark[];
   /** The runs the fit was made from, replayed with it. */
   readonly replays: readonly Prediction[];
+  /** What the label promised is left: capacity at the rated time and end voltage, resistance against a new block [%]. */
+  readonly health: { readonly capacityPercent: number; readonly resistancePercent: number };
   /** Volts between model and log over all runs, of all units together, rms [mV]. */
   readonly rmsMv: number;
 }
@@ -93,6 +97,17 @@ export function fitBlock(request: FitRequest): FitOutcome {
         ...runRemarks(runs, decoded, replays, request, outliers),
       ],
       replays,
+      health: {
+        capacityPercent:
+          (100 *
+            deliveredAh(
+              decoded.cell,
+              block.capacityAh / block.ratedHours,
+              ratingEndVoltagePerCell(block.chemistry, block.ratedHours),
+            )) /
+          block.capacityAh,
+        resistancePercent: (100 * decoded.cell.resistanceOhm) / problem.prior.resistanceOhm,
+      },
       rmsMv: Math.hypot(...replays.map((replay) => replay.rmsMv)) / Math.sqrt(replays.length),
     },
   };

@@ -38,23 +38,17 @@ export interface ParameterChoice {
   readonly temperatureTells: boolean;
 }
 
+const make = (
+  name: ParameterName,
+  prior: number,
+  sigma: number,
+  min: number,
+  max: number,
+  index = 0,
+): Parameter => ({ name, index, prior, sigma, min, max });
+
 /** The coordinates of a fit, in the order of its steps: resistance, capacity, rate, knee, curve, differences. */
 export function fitParameters(prior: CellPrior, choice: ParameterChoice): Parameter[] {
-  const make = (
-    name: ParameterName,
-    value: number,
-    sigma: number,
-    min: number,
-    max: number,
-    index = 0,
-  ): Parameter => ({
-    name,
-    index,
-    prior: value,
-    sigma,
-    min,
-    max,
-  });
   const logged = (name: ParameterName, value: number, sigma: number, reach: number, index = 0) =>
     make(name, Math.log(value), sigma, Math.log(value) - reach, Math.log(value) + reach, index);
   const many = (count: number, one: (index: number) => Parameter) =>

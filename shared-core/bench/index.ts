@@ -1,0 +1,13 @@
+export { guessMapping } from './log/guess-mapping.ts';
+export { applyMapText } from './log/map-text.ts';
+export { createLogReader } from './log/read-log.ts';
+export type { LogReader, ReadLog } from './log/read-log.ts';
+export type { LoggedRun } from './log/logged-run.ts';
+export type { LogMapping, LogProblem, LogResult, MappingGuess } from './log/mapping.ts';
+export { fitBlock } from './fit/fit-block.ts';
+export type { BlockFit, FitOutcome, FitRequest } from './fit/fit-block.ts';
+export { leaveOneOut } from './fit/leave-one-out.ts';
+export type { Prediction } from './fit/predict.ts';
+export { applyFit } from './fit/apply-fit.ts';
+export { remarkText } from './fit/fit-remark.ts';
+export { chooseRuns, planFitRequest } from './plan-fit.ts';
