@@ -2,7 +2,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
-import { buildBundles } from './build.mjs';
+import { buildOrExit } from './build.mjs';
 import { electronRuntime } from './electron-runtime.mjs';
 import { ensureInstalled, projectFolder } from './setup.mjs';
 
@@ -82,7 +82,7 @@ if (options.help) {
   process.exit(0);
 }
 ensureInstalled();
-await buildBundles();
+await buildOrExit();
 spawnSync(process.execPath, [dist('headless', 'headless.mjs'), 'demo'], { stdio: 'inherit' });
 
 const runtime = options.browser

@@ -1,5 +1,15 @@
+import { readFileSync } from 'node:fs';
 import { licences } from './licences.mjs';
-import { singleFile } from './shared.mjs';
+import { folder, singleFile } from './shared.mjs';
+
+/** Linux takes the icon of a window from a file of the program. */
+const windowIcon = () => ({
+  name: 'icon-of-the-window',
+  generateBundle() {
+    const source = readFileSync(folder('build/icons/linux/256x256.png'));
+    this.emitFile({ type: 'asset', fileName: 'icon.png', source });
+  },
+});
 
 export const config = (outDir) =>
   singleFile({
@@ -8,5 +18,5 @@ export const config = (outDir) =>
     file: 'main.js',
     format: 'es',
     external: ['electron'],
-    plugins: [licences()],
+    plugins: [licences(), windowIcon()],
   });
