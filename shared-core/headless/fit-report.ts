@@ -63,13 +63,8 @@ function predictionTable(predictions: readonly Prediction[]): string {
   );
 }
 
-/** The same as one JSON document. */
-export function fitRecordJson(
-  option: Option,
-  fit: BlockFit,
-  tests: readonly Prediction[],
-): Record<string, unknown> {
-  const brief = (prediction: Prediction) => ({
+function brief(prediction: Prediction): Record<string, unknown> {
+  return {
     run: prediction.run,
     endVoltageV: prediction.end.voltageV,
     endUnit: prediction.end.unit === null ? null : prediction.end.unit + 1,
@@ -79,7 +74,15 @@ export function fitRecordJson(
     measuredAh: prediction.measuredAh,
     predictedAh: prediction.predictedAh,
     rmsMv: prediction.rmsMv,
-  });
+  };
+}
+
+/** The same as one JSON document. */
+export function fitRecordJson(
+  option: Option,
+  fit: BlockFit,
+  tests: readonly Prediction[],
+): Record<string, unknown> {
   return {
     option: { id: option.id, name: option.name },
     fitted: fit.fitted,

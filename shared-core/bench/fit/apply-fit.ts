@@ -59,12 +59,14 @@ export function applyFit(
   };
 }
 
+function limit(value: number, low: number, high: number): number {
+  return Number(Math.min(high, Math.max(low, value)).toPrecision(5));
+}
+
 function withFit(option: Option, fit: BlockFit, layout: UnitLayout): Option {
   const { pack } = option;
   const strings = Array.from({ length: pack.parallelCount }, (_, index) => index + 1);
   const block = { ...pack.block, fitted: fit.fitted };
-  const limit = (value: number, low: number, high: number) =>
-    Number(Math.min(high, Math.max(low, value)).toPrecision(5));
   const figures = fit.units.map((unit) => ({
     capacityPercent: limit(unit.capacityPercent, 1, 200),
     resistancePercent: limit(unit.resistancePercent, 10, 2000),

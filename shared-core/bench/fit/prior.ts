@@ -51,20 +51,22 @@ export function cellPrior(block: Block, temperatureC: number): CellPrior {
     { temperatureC, ageYears: 0, cyclesDone: 0, capacityPercent: 100, resistancePercent: 100 },
   );
   const cells = block.cellGroups;
-  const share = model.availableShare;
+  const lead = traits.family === 'lead';
+  // A default exponent is a wide guess and measured blocks show as little as none: halve it, and let both ends be likely.
+  const guessed = block.rating.kind === 'exponent' && block.rating.exponent === null;
+  const boundRatio = ((1 - model.availableShare) / model.availableShare) * (guessed ? 0.5 : 1);
   return {
     capacityAh: model.capacityAh,
-    boundRatio: traits.family === 'lead' ? (1 - share) / share : 0,
-    boundRatioSigma: traits.family === 'lead' ? Math.max(0.3, (1 - share) / share) : 0.05,
+    boundRatio: lead ? boundRatio : 0,
+    boundRatioSigma: lead ? Math.max(0.3, boundRatio) : 0.05,
     levellingPerS: Math.max(1e-5, model.levellingPerS),
     resistanceOhm: model.resistanceOhm / cells,
     polarisationRatio: polarisationRatio[traits.family],
     polarisationS: polarisationS[traits.family],
-    kneeOhm: traits.family === 'lead' ? model.kneeOhm / cells : 0,
-    kneeSigmaOhm:
-      traits.family === 'lead'
-        ? Math.max(model.kneeOhm, 0.3 * model.resistanceOhm) / cells
-        : (0.02 * model.resistanceOhm) / cells,
+    kneeOhm: lead ? model.kneeOhm / cells : 0,
+    kneeSigmaOhm: lead
+      ? Math.max(model.kneeOhm, 0.3 * model.resistanceOhm) / cells
+      : (0.02 * model.resistanceOhm) / cells,
     coldRatePerK: traits.resistanceColdRatePerK,
     coldRateSigma: 0.006,
     usualOpenCircuit: usualTable(monotoneCurve(traits.openCircuit)),
@@ -73,7 +75,7 @@ export function cellPrior(block: Block, temperatureC: number): CellPrior {
     hysteresisV: traits.hysteresisV,
     heatCapacityJPerK: model.heatCapacityJPerK / cells,
     coolingPerS: 1 / (model.heatCapacityJPerK * model.heatResistanceKPerW),
-    leadAcid: traits.family === 'lead',
+    leadAcid: lead,
     cellGroups: cells,
   };
 }
