@@ -20,8 +20,8 @@ export const HeadlineStrip = () => {
   const goalMin = outing?.goalMin ?? 0;
   const longest = Math.max(goalMin, ...(study?.options.map(({ run }) => run.runTimeMin) ?? []), 1);
   return (
-    <section className="strip" aria-label={text.title} data-stale={stale}>
-      <div className="strip-scroll" tabIndex={0} role="region" aria-label={text.title}>
+    <div className="strip" data-stale={stale}>
+      <div className="strip-scroll" tabIndex={0} role="group" aria-label={text.title}>
         <table className="strip-table">
           <thead>
             <tr>
@@ -84,6 +84,6 @@ export const HeadlineStrip = () => {
           </tbody>
         </table>
       </div>
-    </section>
+    </div>
   );
 };

@@ -18,13 +18,19 @@ export const PlaceFrame = () => {
   useEffect(() => {
     if (wanted === null) return undefined;
     const begun = performance.now();
+    let held = 0;
     const look = (): void => {
-      const target = findField(frame.current, wanted);
-      if (target !== null) {
+      // A dialog that closes gives the focus back where it came from; only after that is it ours.
+      const target =
+        document.querySelector('.overlay, .popover') === null
+          ? findField(frame.current, wanted)
+          : null;
+      if (target !== null && document.activeElement !== target) {
         target.scrollIntoView({ block: 'center' });
         target.focus();
-      }
-      if (target !== null || performance.now() - begun > 2000) {
+        held = 0;
+      } else if (target !== null) held += 1;
+      if (held > 1 || performance.now() - begun > 3000) {
         clearInterval(timer);
         fieldReached();
       }

@@ -3,6 +3,7 @@ import './table.css';
 
 export interface Column {
   readonly id: string;
+  /** Empty over a column of buttons. */
   readonly label: string;
   readonly unit?: string;
   readonly isNumber?: boolean;
@@ -23,17 +24,21 @@ interface DataTableProps {
 
 /** A plain table: units in the heads, figures in line, every row headed. */
 export const DataTable = ({ caption, hideCaption = false, columns, rows }: DataTableProps) => (
-  <div className="table-box" tabIndex={0} role="region" aria-label={caption}>
+  <div className="table-box" tabIndex={0} role="group" aria-label={caption}>
     <table className="table">
       <caption className={hideCaption ? 'only-spoken' : ''}>{caption}</caption>
       <thead>
         <tr>
-          {columns.map((column) => (
-            <th key={column.id} scope="col" className={column.isNumber === true ? 'number' : ''}>
-              {column.label}
-              {column.unit === undefined ? null : <span className="faint"> {column.unit}</span>}
-            </th>
-          ))}
+          {columns.map((column) =>
+            column.label === '' ? (
+              <td key={column.id} />
+            ) : (
+              <th key={column.id} scope="col" className={column.isNumber === true ? 'number' : ''}>
+                {column.label}
+                {column.unit === undefined ? null : <span className="faint"> {column.unit}</span>}
+              </th>
+            ),
+          )}
         </tr>
       </thead>
       <tbody>

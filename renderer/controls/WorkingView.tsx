@@ -39,7 +39,7 @@ const Values = ({
   readonly values: readonly WorkingValue[];
 }) => (
   <div>
-    <h4 className="working-head">{title}</h4>
+    <p className="working-head">{title}</p>
     <dl className="working-values">
       {values.map(({ label, value, field }) => (
         <div key={label} className="working-row">

@@ -28,7 +28,7 @@ export interface PlanState {
 }
 
 /** Steps of one field that come within this time [ms] are one: a held spin key, a dragged slider. */
-const coalesceMs = 900;
+const coalesceMs = 1500;
 
 let lastId = 0;
 const freshStateId = (): number => {

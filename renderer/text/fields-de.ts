@@ -1,4 +1,5 @@
-import { fieldsWeekDe } from './fields-week-de.ts';
+import { fieldHelpsDe } from './field-helps-de.ts';
+import { fieldTitlesDe } from './field-titles-de.ts';
 
 /** German words for the titles and helps of the plan's fields, by their English sentence. */
-export const fieldsDe: Readonly<Record<string, string>> = { ...fieldsWeekDe };
+export const fieldsDe: Readonly<Record<string, string>> = { ...fieldTitlesDe, ...fieldHelpsDe };

@@ -43,7 +43,7 @@ export const PacksPlace = () => {
     <div className="place-body">
       <Doors />
       <Section title={text.title} lead={text.lead} actions={<AddOption />}>
-        <div className="matrix-box" tabIndex={0} role="region" aria-label={text.title}>
+        <div className="matrix-box" tabIndex={0} role="group" aria-label={text.title}>
           <table className="matrix">
             <thead>
               <tr>

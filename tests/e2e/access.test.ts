@@ -1,0 +1,112 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, figuresReady, test } from './page.ts';
+
+/** Popovers are dialogs at the end of the page, outside of its landmarks. */
+const without = ['region'];
+const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+const violations = async (page: Page): Promise<string[]> => {
+  const result = await new AxeBuilder({ page }).withTags(rules).disableRules(without).analyze();
+  return result.violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => String(target)).join(' | ')}`,
+  );
+};
+
+const dialogs = {
+  findings: (page: Page) => page.getByRole('button', { name: /^Findings: / }).click(),
+  palette: (page: Page) => page.keyboard.press('Control+k'),
+  shortcuts: (page: Page) => page.keyboard.press('Control+/'),
+  'new plan': (page: Page) => page.keyboard.press('Alt+n'),
+  'block picker': (page: Page) =>
+    page.getByRole('button', { name: /Choose a block, Two 12 V 18/ }).click(),
+  'differing blocks': (page: Page) =>
+    page.getByRole('button', { name: /^Blocks that differ: Two 12 V 18/ }).click(),
+  'a working': (page: Page) => page.locator('.strip-hero .figure-button').first().click(),
+} as const;
+
+for (const theme of ['light', 'dark'] as const) {
+  test.describe(`in the ${theme} theme`, () => {
+    test.use({ colorScheme: theme });
+
+    test('no place breaks an accessibility rule', async ({ cart }) => {
+      const places = await cart
+        .locator('[data-place]')
+        .evaluateAll((links) => links.map((link) => link.getAttribute('data-place') ?? ''));
+      expect(places.length).toBeGreaterThanOrEqual(3);
+      for (const place of places) {
+        await cart.locator(`[data-place=${place}]`).click();
+        await expect(cart.locator('.place-loading')).toHaveCount(0);
+        await cart.waitForTimeout(300);
+        expect(await violations(cart), place).toEqual([]);
+      }
+    });
+
+    for (const [name, open] of Object.entries(dialogs)) {
+      test(`${name} breaks no accessibility rule`, async ({ cart }) => {
+        await open(cart);
+        await expect(cart.getByRole('dialog').first()).toBeVisible();
+        await cart.waitForTimeout(200);
+        expect(await violations(cart)).toEqual([]);
+      });
+    }
+  });
+}
+
+test('follows the system theme until one is chosen', async ({ cart }) => {
+  await cart.emulateMedia({ colorScheme: 'dark' });
+  await expect(cart.locator('html')).toHaveAttribute('data-theme', 'dark');
+  await cart.getByRole('button', { name: 'Settings', exact: true }).click();
+  await cart.getByRole('button', { name: /Appearance/ }).click();
+  await cart.getByRole('option', { name: 'Light' }).click();
+  await expect(cart.locator('html')).toHaveAttribute('data-theme', 'light');
+});
+
+test('stays usable at twice the size in a small window', async ({ cart }) => {
+  // A window of 900 x 600 at 200 % lays out as one of 450 x 300.
+  await cart.setViewportSize({ width: 450, height: 300 });
+  for (const place of ['machine', 'packs', 'run']) {
+    await cart.keyboard.press(`Alt+${['machine', 'packs', 'run'].indexOf(place) + 1}`);
+    await expect(cart.locator('main')).toBeVisible();
+    const sideways = await cart.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(sideways, place).toBeLessThanOrEqual(0);
+    const fields = cart.locator('main').locator('input, button').first();
+    await fields.scrollIntoViewIfNeeded();
+    await expect(fields).toBeInViewport();
+  }
+});
+
+test('keeps every target at 24 pixels or more', async ({ cart }) => {
+  for (const place of ['machine', 'packs', 'run']) {
+    await cart.locator(`[data-place=${place}]`).click();
+    await cart.waitForTimeout(300);
+    const small = await cart.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('button, label.toggle, label.tab, a[href]')]
+        .filter((element) => element.offsetParent !== null && !element.closest('.skip-link'))
+        .map((element) => ({ element, box: element.getBoundingClientRect() }))
+        .filter(({ box }) => box.width > 2 && (box.height < 23.5 || box.width < 23.5))
+        .map(({ element, box }) => `${element.className} ${box.width}x${box.height}`),
+    );
+    expect(small, place).toEqual([]);
+  }
+});
+
+test('is complete in German', async ({ cart }) => {
+  await cart.getByRole('button', { name: 'Settings', exact: true }).click();
+  await cart.getByRole('button', { name: /Language/ }).click();
+  await cart.getByRole('option', { name: 'Deutsch' }).click();
+  await cart.keyboard.press('Escape');
+  await expect(cart.locator('html')).toHaveAttribute('lang', 'de');
+  await expect(cart.getByRole('link', { name: 'Akkus' })).toBeVisible();
+  await expect(cart.locator('.matrix')).toContainText('Nennkapazität');
+});
+
+test('announces that the figures are there', async ({ cart }) => {
+  const field = cart.getByRole('spinbutton', { name: /Rated capacity, Two 12 V 18/ });
+  await field.fill('26');
+  await field.press('Enter');
+  await figuresReady(cart);
+  await expect(cart.locator('[role=status]', { hasText: 'Figures are up to date' })).toHaveCount(1);
+});
