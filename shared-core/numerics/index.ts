@@ -7,3 +7,4 @@ export type { LineFit } from './fit-line.ts';
 export { interpolateLogLog, interpolateTable } from './interpolate-table.ts';
 export { interpolateUniform } from './interpolate-uniform.ts';
 export { percentile, percentileOfSorted } from './percentile.ts';
+export { normalQuantile } from './normal-quantile.ts';
