@@ -5,6 +5,8 @@ import { findingsVerb } from './verbs/findings.ts';
 import { fitVerb } from './verbs/fit.ts';
 import { runVerb } from './verbs/run.ts';
 import { sampleVerb } from './verbs/sample.ts';
+import { sensitivityVerb } from './verbs/sensitivity.ts';
+import { spreadVerb } from './verbs/spread.ts';
 import { schemaVerb } from './verbs/schema.ts';
 import { weekVerb } from './verbs/week.ts';
 import { wiringVerb } from './verbs/wiring.ts';
@@ -20,6 +22,8 @@ export const verbs: readonly Verb[] = [
   weekVerb,
   fitVerb,
   wiringVerb,
+  spreadVerb,
+  sensitivityVerb,
   workingVerb,
   schemaVerb,
 ];

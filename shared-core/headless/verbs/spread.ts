@@ -1,0 +1,81 @@
+import { defaultSpreadWishes, spreadPlan } from '../../compare/spread/spread-plan.ts';
+import { formatFixed } from '../../units/index.ts';
+import { alignedTable } from '../aligned-table.ts';
+import { findOuting } from '../find-outing.ts';
+import { jsonText } from '../json-text.ts';
+import { loadPlan } from '../load-plan.ts';
+import { done, jsonOption, outingOption, refuse, type Verb } from '../verb.ts';
+
+export const spreadVerb: Verb = {
+  name: 'spread',
+  usage: 'FILE [options]',
+  summary:
+    'print low, likely and high run time of every option, and the chance of meeting the goal',
+  details: [
+    'Low and high are the 10th and 90th percentile of many runs with the assumptions drawn anew.',
+    'The same seed gives the same figures.',
+  ],
+  options: [
+    jsonOption,
+    outingOption,
+    { name: '--cases', value: 'N', meaning: 'runs for each option, 10 to 20000 (500)' },
+    { name: '--seed', value: 'N', meaning: 'whole number that starts the draws (1)' },
+  ],
+  arguments: [1, 1],
+  async run({ positional: [path], value, has, host }) {
+    const caseCount = Number(value('--cases') ?? defaultSpreadWishes.caseCount);
+    if (!Number.isInteger(caseCount) || caseCount < 10 || caseCount > 20000)
+      return refuse('--cases: Give a whole number from 10 to 20000.');
+    const seed = Number(value('--seed') ?? defaultSpreadWishes.seed);
+    if (!Number.isInteger(seed) || Math.abs(seed) > 2 ** 31)
+      return refuse('--seed: Give a whole number, for example 1.');
+    const loaded = await loadPlan(host, path!);
+    if (!loaded.ok) return refuse(loaded.line);
+    const found = findOuting(loaded.plan, value('--outing'));
+    if (!found.ok) return refuse(found.line);
+    const spread = spreadPlan(loaded.plan, { outingId: found.outing.id, caseCount, seed });
+    if (has('--json')) {
+      host.out(
+        jsonText({
+          ...spread,
+          options: spread.options.map(({ low, likely, high, sortedMin: _sorted, ...rest }) => ({
+            ...rest,
+            runTimeLowMin: low.value,
+            runTimeLikelyMin: likely.value,
+            runTimeHighMin: high.value,
+            runTimeLowErrorMin: low.error,
+            runTimeLikelyErrorMin: likely.error,
+            runTimeHighErrorMin: high.error,
+          })),
+          comparisons: spread.comparisons.map(({ low, likely, high, ...rest }) => ({
+            ...rest,
+            differenceLowMin: low.value,
+            differenceLikelyMin: likely.value,
+            differenceHighMin: high.value,
+          })),
+        }),
+      );
+      return done;
+    }
+    const one = (figure: number) => formatFixed(figure, 1, 'en');
+    host.out(
+      alignedTable(
+        ['Option', 'Low min', 'Likely min', 'High min', 'Reaches goal %'],
+        spread.options.map(({ name, low, likely, high, goalPercent }) => [
+          name,
+          one(low.value),
+          one(likely.value),
+          one(high.value),
+          goalPercent === null ? '–' : formatFixed(goalPercent, 0, 'en'),
+        ]),
+      ),
+    );
+    const nameOf = (id: string) => spread.options.find((entry) => entry.id === id)?.name ?? id;
+    for (const { firstId, secondId, firstOutlastsPercent } of spread.comparisons) {
+      host.out(
+        `${nameOf(firstId)} outlasts ${nameOf(secondId)} in ${formatFixed(firstOutlastsPercent, 0, 'en')} of 100 cases\n`,
+      );
+    }
+    return done;
+  },
+};
