@@ -1,3 +1,4 @@
+import { checkWiring } from './check-wiring.ts';
 import { fieldDocs } from './field-docs.ts';
 import type { Language, Words } from './language.ts';
 import type { PlanProblem, PlanProblemCode } from './problem.ts';
@@ -33,6 +34,7 @@ export function crossChecks(plan: Plan, language: Language = 'en'): PlanProblem[
   }
   checkController(plan.machine.controller, 'machine.controller', report);
   checkConverter(plan, report);
+  checkWiring(plan, report);
   plan.options.forEach((option, index) => {
     const path = `options.${index}`;
     checkPack(option.pack, `${path}.pack`, report);

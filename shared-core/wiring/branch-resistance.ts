@@ -20,7 +20,9 @@ const connectorOhm = 0.0006;
 
 /** Resistance of a joint from a reading across it [Ω]: `R = U/I`; null where it was not read. */
 export function jointOhm(joint: Joint): number | null {
-  return joint.dropMv === null || joint.atCurrentA === null ? null : joint.dropMv / 1000 / joint.atCurrentA;
+  return joint.dropMv === null || joint.atCurrentA === null
+    ? null
+    : joint.dropMv / 1000 / joint.atCurrentA;
 }
 
 /**
@@ -30,10 +32,16 @@ export function jointOhm(joint: Joint): number | null {
  * @param wireC conductor temperature [°C]
  * Source: Ohm's law (derived); defaults of the parts: common practice, no source.
  */
-export function branchResistance(branch: WiringBranch, conductor: Conductor, wireC: number): BranchResistance {
+export function branchResistance(
+  branch: WiringBranch,
+  conductor: Conductor,
+  wireC: number,
+): BranchResistance {
   const wireOhm = (2 * branch.lengthM * conductorOhmPerKm(conductor, wireC)) / 1000;
-  const fuseOhm = branch.fuse === null ? 0 : (branch.fuse.resistanceOhm ?? fuseDropV / branch.fuse.ratedA);
-  const switchOhm = branch.switchgear === null ? 0 : (branch.switchgear.resistanceOhm ?? contactOhm);
+  const fuseOhm =
+    branch.fuse === null ? 0 : (branch.fuse.resistanceOhm ?? fuseDropV / branch.fuse.ratedA);
+  const switchOhm =
+    branch.switchgear === null ? 0 : (branch.switchgear.resistanceOhm ?? contactOhm);
   const mated = branch.connector === null ? 0 : connectorOhm;
   const jointsOhm = branch.joints.reduce((sum, joint) => sum + (jointOhm(joint) ?? 0), 0);
   return {

@@ -39,7 +39,14 @@ export function chooseFuse(wish: FuseWish): Fuse | null {
         fuseOpening({ class: fuseClass, ratedA: rating }, wish.startA).earliestS > wish.startS,
     );
     if (ratedA === undefined || (best !== null && best.ratedA <= ratedA)) continue;
-    best = { class: fuseClass, ratedA, ratedVoltageV, breakingA: data.breakingA, fromSourceMm: 100, resistanceOhm: null };
+    best = {
+      class: fuseClass,
+      ratedA,
+      ratedVoltageV,
+      breakingA: data.breakingA,
+      fromSourceMm: 100,
+      resistanceOhm: null,
+    };
   }
   return best;
 }

@@ -55,7 +55,10 @@ export function formatConductor(conductor: Conductor, locale: string): string {
 export function standardConductors(system: Conductor['system']): Conductor[] {
   return system === 'metric'
     ? flexibleConductors.map(([areaMm2]) => ({ system, areaMm2 }))
-    : [...strandedGauges.map((row) => row.gauge), 0, -1, -2, -3].map((gauge) => ({ system, gauge }));
+    : [...strandedGauges.map((row) => row.gauge), 0, -1, -2, -3].map((gauge) => ({
+        system,
+        gauge,
+      }));
 }
 
 /** Highest temperature the insulation survives in a short circuit [°C]. IEC 60364-5-54 (published): PVC 160, cross-linked 250. */

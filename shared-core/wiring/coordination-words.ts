@@ -51,35 +51,76 @@ function wireWords({ fuse, wire, wireExposedA, language }: WordInputs): Coordina
 function markWords(mark: CurrentMark, { fuse, wire, language }: WordInputs): CoordinationReading[] {
   const say = (value: number) => formatSignificant(value, 3, language);
   const { earliestS, latestS } = fuseOpening(fuse, mark.currentA);
-  const reading = (verdict: CoordinationReading['verdict'], en: string, de: string): CoordinationReading[] => [
-    { verdict, text: { en, de }[language] },
-  ];
+  const reading = (
+    verdict: CoordinationReading['verdict'],
+    en: string,
+    de: string,
+  ): CoordinationReading[] => [{ verdict, text: { en, de }[language] }];
   switch (mark.kind) {
     case 'cruising':
     case 'charge': {
-      const name = mark.kind === 'cruising' ? { en: 'Cruising', de: 'Fahrt' } : { en: 'Charging', de: 'Laden' };
+      const name =
+        mark.kind === 'cruising'
+          ? { en: 'Cruising', de: 'Fahrt' }
+          : { en: 'Charging', de: 'Laden' };
       const percent = (100 * mark.currentA) / fuse.ratedA;
       return percent <= 80
-        ? reading('good', `${name.en} lies left of the fuse: ${say(mark.currentA)} A is ${say(percent)} % of its rating.`, `${name.de} liegt links der Sicherung: ${say(mark.currentA)} A sind ${say(percent)} % ihres Nennstroms.`)
-        : reading('warn', `${name.en} presses on the fuse: ${say(mark.currentA)} A is ${say(percent)} % of its rating; it warms up and ages.`, `${name.de} drückt auf die Sicherung: ${say(mark.currentA)} A sind ${say(percent)} % ihres Nennstroms; sie wird warm und altert.`);
+        ? reading(
+            'good',
+            `${name.en} lies left of the fuse: ${say(mark.currentA)} A is ${say(percent)} % of its rating.`,
+            `${name.de} liegt links der Sicherung: ${say(mark.currentA)} A sind ${say(percent)} % ihres Nennstroms.`,
+          )
+        : reading(
+            'warn',
+            `${name.en} presses on the fuse: ${say(mark.currentA)} A is ${say(percent)} % of its rating; it warms up and ages.`,
+            `${name.de} drückt auf die Sicherung: ${say(mark.currentA)} A sind ${say(percent)} % ihres Nennstroms; sie wird warm und altert.`,
+          );
     }
     case 'start': {
       const lasts = mark.timeS ?? 0;
       return earliestS > lasts
-        ? reading('good', `The start (${say(mark.currentA)} A for ${say(lasts)} s) lies left of the fuse: it holds.`, `Der Anlauf (${say(mark.currentA)} A für ${say(lasts)} s) liegt links der Sicherung: sie hält.`)
+        ? reading(
+            'good',
+            `The start (${say(mark.currentA)} A for ${say(lasts)} s) lies left of the fuse: it holds.`,
+            `Der Anlauf (${say(mark.currentA)} A für ${say(lasts)} s) liegt links der Sicherung: sie hält.`,
+          )
         : latestS > lasts
-          ? reading('warn', `The start (${say(mark.currentA)} A for ${say(lasts)} s) lies inside the fuse's band: it may open.`, `Der Anlauf (${say(mark.currentA)} A für ${say(lasts)} s) liegt im Band der Sicherung: sie kann öffnen.`)
-          : reading('warn', `The start (${say(mark.currentA)} A for ${say(lasts)} s) lies right of the fuse: it opens at every start.`, `Der Anlauf (${say(mark.currentA)} A für ${say(lasts)} s) liegt rechts der Sicherung: sie öffnet bei jedem Anlauf.`);
+          ? reading(
+              'warn',
+              `The start (${say(mark.currentA)} A for ${say(lasts)} s) lies inside the fuse's band: it may open.`,
+              `Der Anlauf (${say(mark.currentA)} A für ${say(lasts)} s) liegt im Band der Sicherung: sie kann öffnen.`,
+            )
+          : reading(
+              'warn',
+              `The start (${say(mark.currentA)} A for ${say(lasts)} s) lies right of the fuse: it opens at every start.`,
+              `Der Anlauf (${say(mark.currentA)} A für ${say(lasts)} s) liegt rechts der Sicherung: sie öffnet bei jedem Anlauf.`,
+            );
     }
     case 'stall':
     case 'limit':
       return Number.isFinite(latestS)
-        ? reading('good', `Motors held fast draw ${say(mark.currentA)} A here: the fuse opens after ${say(earliestS)} to ${say(latestS)} s.`, `Blockierte Motoren ziehen hier ${say(mark.currentA)} A: die Sicherung öffnet nach ${say(earliestS)} bis ${say(latestS)} s.`)
-        : reading('warn', `Motors held fast draw ${say(mark.currentA)} A here, left of the fuse: it will not open, only a current limit saves the motor.`, `Blockierte Motoren ziehen hier ${say(mark.currentA)} A, links der Sicherung: sie öffnet nicht, nur eine Strombegrenzung rettet den Motor.`);
+        ? reading(
+            'good',
+            `Motors held fast draw ${say(mark.currentA)} A here: the fuse opens after ${say(earliestS)} to ${say(latestS)} s.`,
+            `Blockierte Motoren ziehen hier ${say(mark.currentA)} A: die Sicherung öffnet nach ${say(earliestS)} bis ${say(latestS)} s.`,
+          )
+        : reading(
+            'warn',
+            `Motors held fast draw ${say(mark.currentA)} A here, left of the fuse: it will not open, only a current limit saves the motor.`,
+            `Blockierte Motoren ziehen hier ${say(mark.currentA)} A, links der Sicherung: sie öffnet nicht, nur eine Strombegrenzung rettet den Motor.`,
+          );
     case 'runaway':
       return Number.isFinite(latestS)
-        ? reading('good', `A controller failed shorted with motors held fast drives ${say(mark.currentA)} A: the fuse opens within ${say(latestS)} s.`, `Ein durchlegierter Regler mit blockierten Motoren treibt ${say(mark.currentA)} A: die Sicherung öffnet binnen ${say(latestS)} s.`)
-        : reading('warn', `A controller failed shorted drives ${say(mark.currentA)} A, which the fuse may carry for ever: only the isolator ends it.`, `Ein durchlegierter Regler treibt ${say(mark.currentA)} A, die die Sicherung dauernd tragen kann: nur der Trennschalter beendet das.`);
+        ? reading(
+            'good',
+            `A controller failed shorted with motors held fast drives ${say(mark.currentA)} A: the fuse opens within ${say(latestS)} s.`,
+            `Ein durchlegierter Regler mit blockierten Motoren treibt ${say(mark.currentA)} A: die Sicherung öffnet binnen ${say(latestS)} s.`,
+          )
+        : reading(
+            'warn',
+            `A controller failed shorted drives ${say(mark.currentA)} A, which the fuse may carry for ever: only the isolator ends it.`,
+            `Ein durchlegierter Regler treibt ${say(mark.currentA)} A, die die Sicherung dauernd tragen kann: nur der Trennschalter beendet das.`,
+          );
     case 'fault':
       return Number.isFinite(latestS)
         ? reading(
@@ -87,6 +128,10 @@ function markWords(mark: CurrentMark, { fuse, wire, language }: WordInputs): Coo
             `A short at the far end drives ${say(mark.currentA)} A: open within ${say(latestS)} s; that asks for ${say(wire.faultAreaMm2)} mm², the wire has ${say(wire.areaMm2)} mm².`,
             `Ein Kurzschluss am fernen Ende treibt ${say(mark.currentA)} A: offen binnen ${say(latestS)} s; das fordert ${say(wire.faultAreaMm2)} mm², die Leitung hat ${say(wire.areaMm2)} mm².`,
           )
-        : reading('stop', `A short at the far end drives only ${say(mark.currentA)} A: the fuse may never open.`, `Ein Kurzschluss am fernen Ende treibt nur ${say(mark.currentA)} A: die Sicherung öffnet vielleicht nie.`);
+        : reading(
+            'stop',
+            `A short at the far end drives only ${say(mark.currentA)} A: the fuse may never open.`,
+            `Ein Kurzschluss am fernen Ende treibt nur ${say(mark.currentA)} A: die Sicherung öffnet vielleicht nie.`,
+          );
   }
 }

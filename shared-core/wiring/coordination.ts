@@ -72,7 +72,10 @@ export function coordinate(
   const wire = wireHeat(found, branch);
   const marks = currentMarks(study, found, startSeconds);
   const top = Math.max(10 * fuse.ratedA, found.faultNearA);
-  const currents = Array.from({ length: 121 }, (_, index) => fuse.ratedA * (top / fuse.ratedA) ** (index / 120));
+  const currents = Array.from(
+    { length: 121 },
+    (_, index) => fuse.ratedA * (top / fuse.ratedA) ** (index / 120),
+  );
   const rated = (currentA: number) => heatingTimeS(wire, currentA, wire.ambientC, wire.ratedC);
   const harmed = (currentA: number) => harmedTimeS(wire, branch, currentA);
   const opening = (currentA: number) => fuseOpening(fuse, currentA);
@@ -96,7 +99,13 @@ export function coordinate(
       ...[1.1, 1.35, 1.6, 2, 3.5, 6].map((times) => row(times * fuse.ratedA, `${times} ×`)),
       ...marks.map((mark) => row(mark.currentA, mark.kind)),
     ].toSorted((one, other) => one.currentA - other.currentA),
-    readings: coordinationWords({ fuse, wire: found, wireExposedA: exposedRange(currents, opening, harmed), marks, language }),
+    readings: coordinationWords({
+      fuse,
+      wire: found,
+      wireExposedA: exposedRange(currents, opening, harmed),
+      marks,
+      language,
+    }),
   };
 }
 
@@ -111,7 +120,11 @@ function wireHeat(found: BranchStudy, branch: WiringBranch): WireHeat {
 }
 
 /** Time until a wire at its rated temperature has its insulation destroyed [s]; null where the current never does it. */
-export function harmedTimeS(wire: WireHeat, branch: Pick<WiringBranch, 'insulation'>, currentA: number): number | null {
+export function harmedTimeS(
+  wire: WireHeat,
+  branch: Pick<WiringBranch, 'insulation'>,
+  currentA: number,
+): number | null {
   return heatingTimeS(wire, currentA, wire.ratedC, shortCircuitLimitC[branch.insulation]);
 }
 
@@ -141,11 +154,13 @@ function currentMarks(study: WiringStudy, found: BranchStudy, startSeconds: numb
   if (stallA > 1.05 * startA) add('stall', stallA, null);
   const feedsMotors = study.topology.branches.some(({ branch, path }) => {
     const place = study.topology.branches.findIndex((entry) => entry.branch.id === found.id);
-    const leadsOn = study.topology.devices.find((device) => device.id === branch.to)?.kind === 'controller';
+    const leadsOn =
+      study.topology.devices.find((device) => device.id === branch.to)?.kind === 'controller';
     return leadsOn && path.includes(place);
   });
   if (feedsMotors && study.demand.runawayA !== null) {
-    const share = found.zone === 'pack' && found.states.start !== undefined ? stringShare(study, found) : 1;
+    const share =
+      found.zone === 'pack' && found.states.start !== undefined ? stringShare(study, found) : 1;
     add('runaway', study.demand.runawayA * share, null);
   }
   add('fault', found.faultFarA, null);
@@ -155,11 +170,16 @@ function currentMarks(study: WiringStudy, found: BranchStudy, startSeconds: numb
 /** One of several equal strings carries its part of the pack's current. */
 function stringShare(study: WiringStudy, found: BranchStudy): number {
   const from = study.topology.branches.find((entry) => entry.branch.id === found.id)?.branch.from;
-  const isString = study.topology.devices.some((device) => device.id === from && device.kind === 'string');
+  const isString = study.topology.devices.some(
+    (device) => device.id === from && device.kind === 'string',
+  );
   return isString ? 1 / study.supply.stringCount : 1;
 }
 
-function curve(currents: readonly number[], time: (currentA: number) => number | null): CurvePoint[] {
+function curve(
+  currents: readonly number[],
+  time: (currentA: number) => number | null,
+): CurvePoint[] {
   return currents.flatMap((currentA) => {
     const timeS = time(currentA);
     return timeS === null || timeS > longestS || timeS < shortestS ? [] : [{ currentA, timeS }];

@@ -43,8 +43,16 @@ export function deduceWires(wires: readonly FoundWire[], frame: MeterFrame): Ded
   return wires.map((wire) => deduce(wire, frame));
 }
 
+function isDead(value: number | null): boolean {
+  return value !== null && Math.abs(value) < 0.3;
+}
+
 function deduce(wire: FoundWire, frame: MeterFrame): Deduction {
-  const say = (deduced: WireFunction | null, reason: Deduction['reason'], certain = true): Deduction => ({
+  const say = (
+    deduced: WireFunction | null,
+    reason: Deduction['reason'],
+    certain = true,
+  ): Deduction => ({
     wireId: wire.id,
     deduced,
     certain,
@@ -54,22 +62,46 @@ function deduce(wire: FoundWire, frame: MeterFrame): Deduction {
   const { keyOffV, keyOnV, throttleV, toMinusOhm } = wire;
   const isPack = (value: number | null) =>
     value !== null && value >= 0.95 * frame.packLowV && value <= 1.05 * frame.packHighV;
-  const isDead = (value: number | null) => value !== null && Math.abs(value) < 0.3;
   if (toMinusOhm !== null && toMinusOhm <= joinedOhm) return say('return', 'beeps-to-minus');
   if (isPack(keyOffV)) return say('battery-plus', 'live-key-off');
   if (isDead(keyOffV) && isPack(keyOnV)) return say('switched-plus', 'live-key-on');
-  if (keyOnV !== null && throttleV !== null && keyOnV >= 0.2 && keyOnV <= 1.8 && throttleV >= 2.5 && throttleV <= 5.2) {
+  if (
+    keyOnV !== null &&
+    throttleV !== null &&
+    keyOnV >= 0.2 &&
+    keyOnV <= 1.8 &&
+    throttleV >= 2.5 &&
+    throttleV <= 5.2
+  ) {
     return say('throttle-signal', 'follows-throttle');
   }
   if (keyOnV !== null && keyOnV >= 4.3 && keyOnV <= 5.6) {
-    return say('throttle-supply', 'steady-five-volts', throttleV !== null && Math.abs(throttleV - keyOnV) < 0.3);
+    return say(
+      'throttle-supply',
+      'steady-five-volts',
+      throttleV !== null && Math.abs(throttleV - keyOnV) < 0.3,
+    );
   }
-  if (frame.converterV !== null && keyOnV !== null && Math.abs(keyOnV - frame.converterV) <= 0.08 * frame.converterV) {
+  if (
+    frame.converterV !== null &&
+    keyOnV !== null &&
+    Math.abs(keyOnV - frame.converterV) <= 0.08 * frame.converterV
+  ) {
     return say('converter-output', 'converter-voltage');
   }
-  if (toMinusOhm !== null && toMinusOhm > joinedOhm && toMinusOhm <= windingOhm) return say('motor', 'low-resistance-pair', false);
-  if (isDead(keyOffV) && isDead(keyOnV) && isDead(throttleV) && toMinusOhm !== null && toMinusOhm >= 1e6) {
+  if (toMinusOhm !== null && toMinusOhm > joinedOhm && toMinusOhm <= windingOhm)
+    return say('motor', 'low-resistance-pair', false);
+  if (
+    isDead(keyOffV) &&
+    isDead(keyOnV) &&
+    isDead(throttleV) &&
+    toMinusOhm !== null &&
+    toMinusOhm >= 1e6
+  ) {
     return say('not-connected', 'dead', false);
   }
-  return say(null, keyOffV === null || keyOnV === null || toMinusOhm === null ? 'readings-missing' : 'no-pattern');
+  return say(
+    null,
+    keyOffV === null || keyOnV === null || toMinusOhm === null ? 'readings-missing' : 'no-pattern',
+  );
 }

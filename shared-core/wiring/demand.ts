@@ -52,7 +52,8 @@ export function wiringDemand(
   const startBatteryA = batteryLimitA ?? peakA;
   const startMotorA = Math.max(startBatteryA, motorLimitA ?? run.drive?.motorPeakA ?? 0);
   const cruisingMotorA = Math.max(rmsA, run.drive?.motorRmsA ?? 0);
-  const sourceOhm = (supply.stringOhm + supply.linkOhm) / supply.stringCount + machine.harnessResistanceOhm;
+  const sourceOhm =
+    (supply.stringOhm + supply.linkOhm) / supply.stringCount + machine.harnessResistanceOhm;
   return {
     cruising: { batteryA: rmsA, motorA: cruisingMotorA },
     start: { batteryA: startBatteryA, motorA: startMotorA },
@@ -83,5 +84,8 @@ function stallDemand(
   if (batteryLimitA === null || asked <= batteryLimitA) return { batteryA: asked, motorA };
   // The battery limit holds the duty down: I_m = sqrt(I_b V / R).
   const heldV = fullV - batteryLimitA * sourceOhm;
-  return { batteryA: batteryLimitA, motorA: Math.max(batteryLimitA, Math.sqrt((batteryLimitA * heldV) / motorOhm)) };
+  return {
+    batteryA: batteryLimitA,
+    motorA: Math.max(batteryLimitA, Math.sqrt((batteryLimitA * heldV) / motorOhm)),
+  };
 }

@@ -60,10 +60,13 @@ const deviceSymbol: Readonly<Record<WiringDevice['kind'], SymbolKind>> = {
 /** Symbols of a branch in order from the source: fuse nearest, then switch, then connector. */
 export function branchSymbols(branch: WiringBranch): SymbolKind[] {
   const symbols: SymbolKind[] = [];
-  if (branch.fuse !== null) symbols.push(branch.fuse.class.startsWith('breaker') ? 'breaker' : 'fuse');
+  if (branch.fuse !== null)
+    symbols.push(branch.fuse.class.startsWith('breaker') ? 'breaker' : 'fuse');
   if (branch.switchgear !== null) {
     const { kind } = branch.switchgear;
-    symbols.push(kind === 'isolator' ? 'disconnector' : kind === 'contactor' ? 'contactor' : 'make-contact');
+    symbols.push(
+      kind === 'isolator' ? 'disconnector' : kind === 'contactor' ? 'contactor' : 'make-contact',
+    );
   }
   if (branch.connector !== null) symbols.push('plug-socket');
   return symbols;
@@ -90,7 +93,17 @@ export function layoutDiagram(topology: Topology, notes: DiagramNotes): OneLineD
     const from = placed.get(entry.branch.from);
     const to = placed.get(entry.branch.to);
     if (from === undefined || to === undefined) return;
-    drawBranch(entry.branch, notes.branch(index), at(from), at(to), from.device, to.device, !tree.has(index), shapes, targets);
+    drawBranch(
+      entry.branch,
+      notes.branch(index),
+      at(from),
+      at(to),
+      from.device,
+      to.device,
+      !tree.has(index),
+      shapes,
+      targets,
+    );
   });
   for (const place of placed.values()) {
     const { x, y } = at(place);
@@ -100,7 +113,14 @@ export function layoutDiagram(topology: Topology, notes: DiagramNotes): OneLineD
     const drawnName = place.device.kind === 'junction' || place.device.kind === 'pack';
     shapes.push(words(x, y - (drawnName ? 12 : 24), place.device.name, 'name'));
     shapes.push(words(x, y + (drawnName ? 20 : 32), notes.device(place.device.id), 'value'));
-    targets.push({ kind: 'device', id: place.device.id, x: x - half, y: y - 20, width: 2 * half, height: 40 });
+    targets.push({
+      kind: 'device',
+      id: place.device.id,
+      x: x - half,
+      y: y - 20,
+      width: 2 * half,
+      height: 40,
+    });
   }
   const names = topology.branches.map(({ branch }) => branch.name).join(', ');
   return {
@@ -113,7 +133,11 @@ export function layoutDiagram(topology: Topology, notes: DiagramNotes): OneLineD
 }
 
 /** Walks from each supply along the branches; the child with the motor comes first so that the main line stays straight. */
-function placeDevices(topology: Topology): { placed: Map<string, Placed>; tree: Set<number>; rows: number } {
+function placeDevices(topology: Topology): {
+  placed: Map<string, Placed>;
+  tree: Set<number>;
+  rows: number;
+} {
   const placed = new Map<string, Placed>();
   const tree = new Set<number>();
   const children = new Map<string, { index: number; id: string }[]>();
@@ -171,7 +195,10 @@ function columnPlaces(
     const to = placed.get(branch.to);
     if (from === undefined || to === undefined || to.column !== from.column + 1) return;
     const note = notes.branch(index);
-    const elements = branchSymbols(branch).reduce((sum, kind) => sum + 2 * symbolHalfWidth[kind] + elementGap, 0);
+    const elements = branchSymbols(branch).reduce(
+      (sum, kind) => sum + 2 * symbolHalfWidth[kind] + elementGap,
+      0,
+    );
     const text = Math.max(note.size.length, note.value.length, branch.name.length) * letterWidth;
     widths[to.column] = Math.max(widths[to.column]!, Math.max(elements, text) + 74);
   });
@@ -202,7 +229,9 @@ function drawBranch(
   const endX = to.x - symbolHalfWidth[deviceSymbol[toDevice.kind]];
   const turnX = startX + 14;
   if (loop) {
-    shapes.push(stroke(`M${startX} ${from.y}h10V${to.y - 34}H${endX - 8}V${to.y}H${endX}`, 'wire', true));
+    shapes.push(
+      stroke(`M${startX} ${from.y}h10V${to.y - 34}H${endX - 8}V${to.y}H${endX}`, 'wire', true),
+    );
     return;
   }
   if (from.y !== to.y) shapes.push(stroke(`M${startX} ${from.y}H${turnX}V${to.y}`, 'wire'));
@@ -227,5 +256,12 @@ function drawBranch(
   shapes.push(words(textX, to.y - 26, branch.name, 'name', 'start'));
   shapes.push(words(textX, to.y - 13, note.size, 'size', 'start'));
   shapes.push(words(textX, to.y + 31, note.value, note.role, 'start'));
-  targets.push({ kind: 'branch', id: branch.id, x: lineStart, y: to.y - 38, width: endX - lineStart, height: 74 });
+  targets.push({
+    kind: 'branch',
+    id: branch.id,
+    x: lineStart,
+    y: to.y - 38,
+    width: endX - lineStart,
+    height: 74,
+  });
 }

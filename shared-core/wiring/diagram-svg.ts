@@ -13,17 +13,27 @@ const ink: Readonly<Record<ShapeRole, string>> = {
   stop: '#a3190f',
 };
 
-const fontPx: Readonly<Record<ShapeRole, number>> = { wire: 0, symbol: 0, name: 12, size: 10.5, value: 10.5, good: 10.5, warn: 10.5, stop: 10.5 };
+const fontPx: Readonly<Record<ShapeRole, number>> = {
+  wire: 0,
+  symbol: 0,
+  name: 12,
+  size: 10.5,
+  value: 10.5,
+  good: 10.5,
+  warn: 10.5,
+  stop: 10.5,
+};
 
-const escaped = (text: string) =>
-  text.replace(/[&<>"']/g, (mark) => `&#${mark.charCodeAt(0)};`);
+const escaped = (text: string) => text.replace(/[&<>"']/g, (mark) => `&#${mark.charCodeAt(0)};`);
 
 function shapeMarkup(shape: DiagramShape): string {
   const colour = ink[shape.role];
   if (shape.kind === 'text') {
     return `<text x="${shape.x}" y="${shape.y}" text-anchor="${shape.anchor}" font-size="${fontPx[shape.role]}" fill="${colour}"${shape.role === 'name' ? ' font-weight="600"' : ''}>${escaped(shape.text)}</text>`;
   }
-  const paint = shape.filled ? `fill="${colour}"` : `fill="none" stroke="${colour}" stroke-width="${shape.role === 'wire' ? 1.8 : 1.5}"`;
+  const paint = shape.filled
+    ? `fill="${colour}"`
+    : `fill="none" stroke="${colour}" stroke-width="${shape.role === 'wire' ? 1.8 : 1.5}"`;
   return `<path d="${shape.d}" ${paint}${shape.dashed ? ' stroke-dasharray="5 4"' : ''}/>`;
 }
 

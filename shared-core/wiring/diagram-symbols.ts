@@ -52,7 +52,9 @@ export function drawSymbol(kind: SymbolKind, x: number, y: number): DiagramShape
   switch (kind) {
     case 'battery':
       return [
-        stroke(`M${x - 9} ${y - 14}v28M${x + 3} ${y - 14}v28M${x - 3} ${y - 7}v14M${x + 9} ${y - 7}v14M${x + 9} ${y}h3`),
+        stroke(
+          `M${x - 9} ${y - 14}v28M${x + 3} ${y - 14}v28M${x - 3} ${y - 7}v14M${x + 9} ${y - 7}v14M${x + 9} ${y}h3`,
+        ),
         words(x - 15, y - 8, '+', 'name'),
       ];
     case 'junction':
@@ -75,7 +77,9 @@ export function drawSymbol(kind: SymbolKind, x: number, y: number): DiagramShape
     case 'dc-converter':
       return [
         stroke(`${box(x, y, 17, 17)}M${x - 17} ${y + 17}l34 -34`),
-        stroke(`M${x - 13} ${y - 10}h9M${x - 13} ${y - 7}h9M${x + 4} ${y + 8}h9M${x + 4} ${y + 11}h9`),
+        stroke(
+          `M${x - 13} ${y - 10}h9M${x - 13} ${y - 7}h9M${x + 4} ${y + 8}h9M${x + 4} ${y + 11}h9`,
+        ),
       ];
     case 'motor-controller':
       return [
@@ -83,11 +87,19 @@ export function drawSymbol(kind: SymbolKind, x: number, y: number): DiagramShape
         stroke(`M${x - 13} ${y - 9}h9M${x - 13} ${y - 6}h9M${x + 2} ${y + 12}h3v-6h4v6h4`),
       ];
     case 'motor':
-      return [stroke(circle(x, y, 17)), words(x, y + 3, 'M', 'name'), stroke(`M${x - 6} ${y + 8}h12`)];
+      return [
+        stroke(circle(x, y, 17)),
+        words(x, y + 3, 'M', 'name'),
+        stroke(`M${x - 6} ${y + 8}h12`),
+      ];
     case 'resistor':
       return [stroke(box(x, y, 16, 6))];
     case 'load':
-      return [stroke(`${circle(x, y, 11)}M${x - 7.8} ${y - 7.8}l15.6 15.6M${x - 7.8} ${y + 7.8}l15.6 -15.6M${x - 15} ${y}h4`)];
+      return [
+        stroke(
+          `${circle(x, y, 11)}M${x - 7.8} ${y - 7.8}l15.6 15.6M${x - 7.8} ${y + 7.8}l15.6 -15.6M${x - 15} ${y}h4`,
+        ),
+      ];
     case 'socket':
       return [stroke(`M${x - 8} ${y}h4M${x + 4} ${y - 8}a8 8 0 0 0 0 16`)];
   }

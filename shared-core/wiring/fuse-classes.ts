@@ -1,10 +1,18 @@
-import { bladeFuseBreaking, bladeFuseGates, bladeFuseHolds } from '../formulas/wiring/blade-fuse-gates.ts';
+import {
+  bladeFuseBreaking,
+  bladeFuseGates,
+  bladeFuseHolds,
+} from '../formulas/wiring/blade-fuse-gates.ts';
 import type { FuseClass } from '../plan/schema/wiring-branch.ts';
 
 /** Times in which a fuse of a class opens, at multiples of its rating. */
 export interface FuseClassData {
   readonly holds: { readonly times: number; readonly atLeastS: number };
-  readonly gates: readonly { readonly times: number; readonly earliestS: number; readonly latestS: number }[];
+  readonly gates: readonly {
+    readonly times: number;
+    readonly earliestS: number;
+    readonly latestS: number;
+  }[];
   /** Ratings made [A]. */
   readonly ratingsA: readonly number[];
   /** Rated direct voltages usual for the class [V], lowest first. */
@@ -50,7 +58,10 @@ export const fuseClasses: Readonly<Record<FuseClass, FuseClassData>> = {
       { times: 5, earliestS: 0.02, latestS: 2 },
       { times: 10, earliestS: 0.002, latestS: 0.05 },
     ],
-    ratingsA: [1, 2, 3, 4, 6, 8, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400],
+    ratingsA: [
+      1, 2, 3, 4, 6, 8, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 100, 110, 125, 150, 175, 200, 225,
+      250, 300, 350, 400,
+    ],
     voltagesV: [125, 160],
     breakingA: 20_000,
     source: 'UL 248-15, from memory',

@@ -22,7 +22,10 @@ export function fuseOpening(fuse: Pick<Fuse, 'class' | 'ratedA'>, currentA: numb
   if (times <= holds.times) return { earliestS: Infinity, latestS: Infinity };
   if (times < first.times) {
     const share = Math.log(times / holds.times) / Math.log(first.times / holds.times);
-    return { earliestS: holds.atLeastS * (first.earliestS / holds.atLeastS) ** share, latestS: Infinity };
+    return {
+      earliestS: holds.atLeastS * (first.earliestS / holds.atLeastS) ** share,
+      latestS: Infinity,
+    };
   }
   if (times > last.times) {
     const fall = (last.times / times) ** 2;

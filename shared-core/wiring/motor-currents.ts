@@ -6,7 +6,10 @@ import type { RunSeries } from '../run/result.ts';
  * `I_rms = sqrt(∫ I^2 dt / ∫ dt)` over the time with more than 2 % of the peak, by the trapezoid rule. Standing time is
  * left out because a wire must stand the longest stretch without a pause. Source: derived.
  */
-export function motorCurrents(series: Pick<RunSeries, 'timeS' | 'motorCurrentA'>): { rmsA: number; peakA: number } {
+export function motorCurrents(series: Pick<RunSeries, 'timeS' | 'motorCurrentA'>): {
+  rmsA: number;
+  peakA: number;
+} {
   const { timeS, motorCurrentA } = series;
   let peakA = 0;
   for (const current of motorCurrentA) peakA = Math.max(peakA, current);

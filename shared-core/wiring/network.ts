@@ -116,8 +116,7 @@ export function solveNetwork(network: Network): NetworkSolution {
     ),
     sourceCurrentA: Float64Array.from(
       sources,
-      ({ node, emfV, resistanceOhm }) =>
-        (emfV - solved[node]!) / Math.max(leastOhm, resistanceOhm),
+      ({ node, emfV, resistanceOhm }) => (emfV - solved[node]!) / Math.max(leastOhm, resistanceOhm),
     ),
   };
 }

@@ -13,7 +13,13 @@ export function newDevice(id: string, kind: WiringDevice['kind'], name: string):
 }
 
 /** A branch of unknown wire with nothing in it. */
-export function newBranch(id: string, name: string, from: string, to: string, lengthM: number): WiringBranch {
+export function newBranch(
+  id: string,
+  name: string,
+  from: string,
+  to: string,
+  lengthM: number,
+): WiringBranch {
   return {
     id,
     name,
@@ -33,7 +39,14 @@ export function newBranch(id: string, name: string, from: string, to: string, le
 }
 
 export function newFuse(fuseClass: FuseClass, ratedA: number): Fuse {
-  return { class: fuseClass, ratedA, ratedVoltageV: null, breakingA: null, fromSourceMm: null, resistanceOhm: null };
+  return {
+    class: fuseClass,
+    ratedA,
+    ratedVoltageV: null,
+    breakingA: null,
+    fromSourceMm: null,
+    resistanceOhm: null,
+  };
 }
 
 export function newSwitchgear(kind: Switchgear['kind']): Switchgear {

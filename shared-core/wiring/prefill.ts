@@ -8,7 +8,16 @@ import { newBranch, newDevice, newFuse, newSwitchgear } from './new-parts.ts';
 import { sizeWiring } from './size-wiring.ts';
 
 /** Lengths taken until the user measures [m]; common practice, no source. */
-const usualLengthM = { links: 0.3, main: 0.5, supply: 0.5, motor: 1, brake: 0.5, converter: 0.8, accessory: 1.5, port: 1 } as const;
+const usualLengthM = {
+  links: 0.3,
+  main: 0.5,
+  supply: 0.5,
+  motor: 1,
+  brake: 0.5,
+  converter: 0.8,
+  accessory: 1.5,
+  port: 1,
+} as const;
 
 /**
  * Proposes the machine's power wiring from the plan: strings, pack, main fuse and isolator, controller, motors, brake
@@ -17,7 +26,12 @@ const usualLengthM = { links: 0.3, main: 0.5, supply: 0.5, motor: 1, brake: 0.5,
  * @param run the option's run; gives the driving currents
  * @param ambientC temperature of the outing [°C]
  */
-export function prefillWiring(plan: Plan, option: Option, run: RunResult, ambientC: number): Wiring {
+export function prefillWiring(
+  plan: Plan,
+  option: Option,
+  run: RunResult,
+  ambientC: number,
+): Wiring {
   const { machine } = plan;
   const { pack } = option;
   const several = pack.parallelCount > 1;
@@ -40,14 +54,24 @@ export function prefillWiring(plan: Plan, option: Option, run: RunResult, ambien
   ];
   const resistor = machine.drive?.brakes.resistor ?? null;
   if (resistor !== null) {
-    devices.push({ ...newDevice('brake', 'brake-resistor', 'Brake resistor'), resistanceOhm: resistor.resistanceOhm });
+    devices.push({
+      ...newDevice('brake', 'brake-resistor', 'Brake resistor'),
+      resistanceOhm: resistor.resistanceOhm,
+    });
     branches.push(newBranch('brake-line', 'Brake line', 'motor', 'brake', usualLengthM.brake));
   }
-  const fed = (supply: Accessory['supply']) => machine.accessories.filter((accessory) => accessory.supply === supply);
+  const fed = (supply: Accessory['supply']) =>
+    machine.accessories.filter((accessory) => accessory.supply === supply);
   if (machine.converter !== null) {
     devices.push(newDevice('converter', 'converter', machine.converter.name));
     branches.push({
-      ...newBranch('converter-line', 'Converter supply', 'bus', 'converter', usualLengthM.converter),
+      ...newBranch(
+        'converter-line',
+        'Converter supply',
+        'bus',
+        'converter',
+        usualLengthM.converter,
+      ),
       fuse: newFuse('blade', 10),
     });
     for (const accessory of fed('converter')) addAccessory(accessory, 'converter', false);
@@ -61,15 +85,34 @@ export function prefillWiring(plan: Plan, option: Option, run: RunResult, ambien
   branches.push({
     ...newBranch('port-line', 'Charge line', 'pack', 'port', usualLengthM.port),
     fuse: newFuse('blade', 15),
-    connector: { name: 'Charge port', ratedA: option.portLimitA, ratedVoltageV: null, polarised: 'unknown', matedUnderLoad: false },
+    connector: {
+      name: 'Charge port',
+      ratedA: option.portLimitA,
+      ratedVoltageV: null,
+      polarised: 'unknown',
+      matedUnderLoad: false,
+    },
   });
-  const wiring: Wiring = { devices, branches, chargeInhibit: 'unknown', startSeconds: 3, register: [], readings: [] };
+  const wiring: Wiring = {
+    devices,
+    branches,
+    chargeInhibit: 'unknown',
+    startSeconds: 3,
+    register: [],
+    readings: [],
+  };
   return sizeWiring(plan, wiring, option, run, ambientC);
 
   function addAccessory(accessory: Accessory, from: string, fused: boolean): void {
     const id = `load-${accessory.id}`.slice(0, 60);
     devices.push({ ...newDevice(id, 'accessory', accessory.name), accessoryId: accessory.id });
-    const line = newBranch(`line-${accessory.id}`.slice(0, 60), `${accessory.name}, line`, from, id, usualLengthM.accessory);
+    const line = newBranch(
+      `line-${accessory.id}`.slice(0, 60),
+      `${accessory.name}, line`,
+      from,
+      id,
+      usualLengthM.accessory,
+    );
     branches.push(fused ? { ...line, fuse: newFuse('blade', 5) } : line);
   }
 }

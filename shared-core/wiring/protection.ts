@@ -21,7 +21,8 @@ export function guardOf(topology: Topology, index: number, stringCount: number):
   for (const place of wayBack(topology, index)) {
     const { fuse, from } = topology.branches[place]!.branch;
     if (stringCount > 1 && place !== index && isString(topology, from)) continue;
-    if (fuse !== null && (best === null || fuse.ratedA < best.fuse.ratedA)) best = { fuse, branchIndex: place };
+    if (fuse !== null && (best === null || fuse.ratedA < best.fuse.ratedA))
+      best = { fuse, branchIndex: place };
   }
   return best;
 }
@@ -34,7 +35,9 @@ export function sizingFuse(topology: Topology, index: number, stringCount: numbe
   const guard = guardOf(topology, index, stringCount);
   if (guard !== null) return guard.fuse;
   const { to } = topology.branches[index]!.branch;
-  const behind = topology.branches.flatMap(({ branch }) => (branch.from === to && branch.fuse !== null ? [branch.fuse] : []));
+  const behind = topology.branches.flatMap(({ branch }) =>
+    branch.from === to && branch.fuse !== null ? [branch.fuse] : [],
+  );
   return behind.toSorted((one, other) => other.ratedA - one.ratedA)[0] ?? null;
 }
 

@@ -21,33 +21,93 @@ export const functionWords: Readonly<Record<WireFunction, Words>> = {
 
 export const reasonWords: Readonly<Record<Deduction['reason'], Words>> = {
   known: { en: 'entered as known', de: 'als bekannt eingetragen' },
-  'live-key-off': { en: 'carries pack voltage with the key off', de: 'führt bei ausgeschaltetem Schlüssel Packspannung' },
-  'live-key-on': { en: 'carries pack voltage only with the key on', de: 'führt nur bei eingeschaltetem Schlüssel Packspannung' },
-  'steady-five-volts': { en: 'about 5 V with the key on', de: 'etwa 5 V bei eingeschaltetem Schlüssel' },
-  'follows-throttle': { en: 'about 1 V at rest, rises with the throttle', de: 'etwa 1 V in Ruhe, steigt mit dem Gas' },
-  'converter-voltage': { en: 'carries the output voltage of the converter', de: 'führt die Ausgangsspannung des Wandlers' },
+  'live-key-off': {
+    en: 'carries pack voltage with the key off',
+    de: 'führt bei ausgeschaltetem Schlüssel Packspannung',
+  },
+  'live-key-on': {
+    en: 'carries pack voltage only with the key on',
+    de: 'führt nur bei eingeschaltetem Schlüssel Packspannung',
+  },
+  'steady-five-volts': {
+    en: 'about 5 V with the key on',
+    de: 'etwa 5 V bei eingeschaltetem Schlüssel',
+  },
+  'follows-throttle': {
+    en: 'about 1 V at rest, rises with the throttle',
+    de: 'etwa 1 V in Ruhe, steigt mit dem Gas',
+  },
+  'converter-voltage': {
+    en: 'carries the output voltage of the converter',
+    de: 'führt die Ausgangsspannung des Wandlers',
+  },
   'beeps-to-minus': { en: 'joined to minus', de: 'mit Minus verbunden' },
-  'low-resistance-pair': { en: 'a few ohms to minus: probably through a winding', de: 'wenige Ohm nach Minus: wohl durch eine Wicklung' },
+  'low-resistance-pair': {
+    en: 'a few ohms to minus: probably through a winding',
+    de: 'wenige Ohm nach Minus: wohl durch eine Wicklung',
+  },
   dead: { en: 'no voltage and no path', de: 'keine Spannung und kein Durchgang' },
   'readings-missing': { en: 'readings are missing', de: 'es fehlen Messwerte' },
-  'no-pattern': { en: 'the readings fit no usual function', de: 'die Messwerte passen zu keiner üblichen Funktion' },
+  'no-pattern': {
+    en: 'the readings fit no usual function',
+    de: 'die Messwerte passen zu keiner üblichen Funktion',
+  },
 };
 
 export const conflictWords: Readonly<Record<RegisterConflict['kind'], Words>> = {
-  'two-sources': { en: 'Two sources on one node: connecting both feeds one into the other.', de: 'Zwei Quellen an einem Knoten: beide verbunden speist eine die andere.' },
-  'return-missing': { en: 'No return wire found: a circuit needs a way back.', de: 'Kein Rückleiter gefunden: ein Stromkreis braucht den Weg zurück.' },
-  'colour-twice': { en: 'One colour serves two functions: label both ends before unplugging.', de: 'Eine Farbe hat zwei Funktionen: beide Enden beschriften, bevor etwas getrennt wird.' },
-  'label-twice': { en: 'The same label is on two wires.', de: 'Dieselbe Beschriftung steht an zwei Leitungen.' },
-  reversed: { en: 'A reading is negative: leads swapped, or the supply is reversed. Find out before connecting.', de: 'Ein Messwert ist negativ: Messleitungen vertauscht oder die Versorgung verpolt. Vor dem Anschließen klären.' },
-  'known-against-reading': { en: 'The reading contradicts the function entered as known.', de: 'Der Messwert widerspricht der als bekannt eingetragenen Funktion.' },
-  'plus-joined-to-minus': { en: 'A live wire beeps with minus: a short circuit. Do not connect the pack.', de: 'Eine spannungführende Leitung hat Durchgang zu Minus: Kurzschluss. Pack nicht anschließen.' },
+  'two-sources': {
+    en: 'Two sources on one node: connecting both feeds one into the other.',
+    de: 'Zwei Quellen an einem Knoten: beide verbunden speist eine die andere.',
+  },
+  'return-missing': {
+    en: 'No return wire found: a circuit needs a way back.',
+    de: 'Kein Rückleiter gefunden: ein Stromkreis braucht den Weg zurück.',
+  },
+  'colour-twice': {
+    en: 'One colour serves two functions: label both ends before unplugging.',
+    de: 'Eine Farbe hat zwei Funktionen: beide Enden beschriften, bevor etwas getrennt wird.',
+  },
+  'label-twice': {
+    en: 'The same label is on two wires.',
+    de: 'Dieselbe Beschriftung steht an zwei Leitungen.',
+  },
+  reversed: {
+    en: 'A reading is negative: leads swapped, or the supply is reversed. Find out before connecting.',
+    de: 'Ein Messwert ist negativ: Messleitungen vertauscht oder die Versorgung verpolt. Vor dem Anschließen klären.',
+  },
+  'known-against-reading': {
+    en: 'The reading contradicts the function entered as known.',
+    de: 'Der Messwert widerspricht der als bekannt eingetragenen Funktion.',
+  },
+  'plus-joined-to-minus': {
+    en: 'A live wire beeps with minus: a short circuit. Do not connect the pack.',
+    de: 'Eine spannungführende Leitung hat Durchgang zu Minus: Kurzschluss. Pack nicht anschließen.',
+  },
 };
 
 export const stepWords: Readonly<Record<RegisterStep['test'], Words>> = {
-  'resistance-to-minus': { en: 'Pack disconnected: measure the resistance from each wire to the pack\'s minus lead.', de: 'Pack getrennt: Widerstand jeder Leitung zur Minusleitung des Packs messen.' },
-  continuity: { en: 'Pack disconnected: try each wire against the others with the continuity test; note which beep together.', de: 'Pack getrennt: jede Leitung gegen die anderen auf Durchgang prüfen; notieren, welche zusammen piepen.' },
-  'volts-key-off': { en: 'Pack connected, key off, ends insulated: volts from the pack\'s minus to each wire.', de: 'Pack angeschlossen, Schlüssel aus, Enden isoliert: Spannung vom Minus des Packs zu jeder Leitung.' },
-  'volts-key-on': { en: 'Wheels off the ground, key on, hands off the throttle: volts from minus to each wire.', de: 'Räder frei, Schlüssel ein, Gas in Ruhe: Spannung von Minus zu jeder Leitung.' },
-  'volts-throttle': { en: 'Wheels off the ground and guarded, throttle pressed slowly: volts from minus to each wire.', de: 'Räder frei und gesichert, Gas langsam drücken: Spannung von Minus zu jeder Leitung.' },
-  'trace-by-hand': { en: 'All readings are there and say nothing: follow the wire by hand, or look up the plug at its end.', de: 'Alle Messwerte sind da und sagen nichts: die Leitung von Hand verfolgen oder den Stecker an ihrem Ende nachschlagen.' },
+  'resistance-to-minus': {
+    en: "Pack disconnected: measure the resistance from each wire to the pack's minus lead.",
+    de: 'Pack getrennt: Widerstand jeder Leitung zur Minusleitung des Packs messen.',
+  },
+  continuity: {
+    en: 'Pack disconnected: try each wire against the others with the continuity test; note which beep together.',
+    de: 'Pack getrennt: jede Leitung gegen die anderen auf Durchgang prüfen; notieren, welche zusammen piepen.',
+  },
+  'volts-key-off': {
+    en: "Pack connected, key off, ends insulated: volts from the pack's minus to each wire.",
+    de: 'Pack angeschlossen, Schlüssel aus, Enden isoliert: Spannung vom Minus des Packs zu jeder Leitung.',
+  },
+  'volts-key-on': {
+    en: 'Wheels off the ground, key on, hands off the throttle: volts from minus to each wire.',
+    de: 'Räder frei, Schlüssel ein, Gas in Ruhe: Spannung von Minus zu jeder Leitung.',
+  },
+  'volts-throttle': {
+    en: 'Wheels off the ground and guarded, throttle pressed slowly: volts from minus to each wire.',
+    de: 'Räder frei und gesichert, Gas langsam drücken: Spannung von Minus zu jeder Leitung.',
+  },
+  'trace-by-hand': {
+    en: 'All readings are there and say nothing: follow the wire by hand, or look up the plug at its end.',
+    de: 'Alle Messwerte sind da und sagen nichts: die Leitung von Hand verfolgen oder den Stecker an ihrem Ende nachschlagen.',
+  },
 };

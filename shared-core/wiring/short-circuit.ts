@@ -29,7 +29,8 @@ export function faultCurrents(
   supply: Supply,
   machine: Machine,
 ): FaultCurrents[] {
-  const wayOhm = (path: readonly number[]) => path.reduce((sum, index) => sum + branchOhm[index]!, 0);
+  const wayOhm = (path: readonly number[]) =>
+    path.reduce((sum, index) => sum + branchOhm[index]!, 0);
   const hasStrings = topology.devices.some((device) => device.kind === 'string');
   const packOhm = (supply.stringOhm + (hasStrings ? 0 : supply.linkOhm)) / supply.stringCount;
   const wayToController = (deviceId: string) => {
@@ -41,7 +42,10 @@ export function faultCurrents(
     if (zone === undefined) return { nearA: 0, farA: 0, limitedBy: 'resistance' };
     if (zone.kind === 'converter') {
       const { converter } = machine;
-      const limitA = converter === null ? 0 : (converter.peakCurrentA ?? converterOverload * converter.ratedCurrentA);
+      const limitA =
+        converter === null
+          ? 0
+          : (converter.peakCurrentA ?? converterOverload * converter.ratedCurrentA);
       return { nearA: limitA, farA: limitA, limitedBy: 'converter' };
     }
     const emfV = zone.kind === 'mid-point' ? supply.tapV : supply.fullV;
@@ -50,6 +54,10 @@ export function faultCurrents(
         ? supply.tapOhm / supply.stringCount
         : packOhm + (zone.kind === 'controller' ? wayToController(zone.deviceId) : 0);
     const full = behind + wayOhm(entry.path);
-    return { nearA: emfV / Math.max(1e-6, full - branchOhm[index]!), farA: emfV / Math.max(1e-6, full), limitedBy: 'resistance' };
+    return {
+      nearA: emfV / Math.max(1e-6, full - branchOhm[index]!),
+      farA: emfV / Math.max(1e-6, full),
+      limitedBy: 'resistance',
+    };
   });
 }

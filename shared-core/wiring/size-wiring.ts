@@ -11,7 +11,13 @@ import type { BranchStudy, WiringStudy } from './wiring-study.ts';
  * Gives every fused branch a fuse and every branch without a stated wire the smallest one that passes.
  * Fuses come first, because a wire must stand its fuse.
  */
-export function sizeWiring(plan: Plan, wiring: Wiring, option: Option, run: RunResult, ambientC: number): Wiring {
+export function sizeWiring(
+  plan: Plan,
+  wiring: Wiring,
+  option: Option,
+  run: RunResult,
+  ambientC: number,
+): Wiring {
   const first = studyWiring(plan, wiring, option, run, ambientC);
   const withFuses: Wiring = {
     ...wiring,
@@ -34,7 +40,13 @@ export function sizeWiring(plan: Plan, wiring: Wiring, option: Option, run: RunR
   };
 }
 
-function fuseFor(present: Fuse, study: BranchStudy, all: WiringStudy, wiring: Wiring, plan: Plan): Fuse {
+function fuseFor(
+  present: Fuse,
+  study: BranchStudy,
+  all: WiringStudy,
+  wiring: Wiring,
+  plan: Plan,
+): Fuse {
   const proposal = chooseFuse({
     continuousA: study.continuousA,
     limitA: study.states.start?.currentA ?? 0,

@@ -14,8 +14,10 @@ import { fuseOpening } from './fuse-opening.ts';
 export type SizingReason = 'current' | 'fuse' | 'drop' | 'fault' | 'thinnest-made';
 
 export interface SizingDemand {
-  /** Lasting current [A]. */
+  /** Current it must carry without end [A]. */
   readonly continuousA: number;
+  /** Lasting current that really flows, for the drop [A]. */
+  readonly dropA: number;
   /** Fuse that guards it; null where none does. */
   readonly guard: Fuse | null;
   /** Fault current at its far end [A]. */
@@ -54,9 +56,10 @@ export function smallestConductor(
   const sizes = standardConductors(system);
   const tests: Record<SizingCheck['reason'], (size: Conductor) => boolean> = {
     current: (size) => ampacity(size, branch, demand.ambientC) >= demand.continuousA,
-    fuse: (size) => demand.guard === null || ampacity(size, branch, demand.ambientC) >= demand.guard.ratedA,
+    fuse: (size) =>
+      demand.guard === null || ampacity(size, branch, demand.ambientC) >= demand.guard.ratedA,
     drop: (size) =>
-      (2 * branch.lengthM * conductorOhmPerKm(size, branch.insulationC) * demand.continuousA) / 1000 <=
+      (2 * branch.lengthM * conductorOhmPerKm(size, branch.insulationC) * demand.dropA) / 1000 <=
       (demand.dropPercent / 100) * demand.zoneV,
     fault: (size) => conductorAreaMm2(size) * 1.01 >= faultAreaMm2(branch, demand),
   };
@@ -65,9 +68,13 @@ export function smallestConductor(
     conductor: sizes.find(tests[reason]) ?? null,
   }));
   const conductor = sizes.find((size) => Object.values(tests).every((test) => test(size))) ?? null;
-  const thickest = checks.toSorted((one, other) => order(other.conductor) - order(one.conductor))[0]!;
+  const thickest = checks.toSorted(
+    (one, other) => order(other.conductor) - order(one.conductor),
+  )[0]!;
   const reason: SizingReason =
-    conductor !== null && order(thickest.conductor) <= order(sizes[0]!) ? 'thinnest-made' : thickest.reason;
+    conductor !== null && order(thickest.conductor) <= order(sizes[0]!)
+      ? 'thinnest-made'
+      : thickest.reason;
   return { conductor, reason, checks };
 }
 
@@ -80,7 +87,10 @@ function order(conductor: Conductor | null): number {
 }
 
 /** Copper that survives the fault until the guarding fuse opens, 5 s at most [mm²]; 0 without a fuse. */
-export function faultAreaMm2(branch: Pick<WiringBranch, 'insulation' | 'insulationC'>, demand: Pick<SizingDemand, 'guard' | 'faultA'>): number {
+export function faultAreaMm2(
+  branch: Pick<WiringBranch, 'insulation' | 'insulationC'>,
+  demand: Pick<SizingDemand, 'guard' | 'faultA'>,
+): number {
   if (demand.guard === null || demand.faultA <= 0) return 0;
   const timeS = Math.min(5, fuseOpening(demand.guard, demand.faultA).latestS);
   const factor = withstandFactor(branch.insulationC, shortCircuitLimitC[branch.insulation]);

@@ -10,7 +10,14 @@ import type { Supply } from './supply.ts';
 import type { Topology } from './topology.ts';
 
 /** States of the machine for which every branch is worked out, in the order shown. */
-export const wiringStates = ['rest', 'cruising', 'start', 'stall', 'charge', 'short-circuit'] as const;
+export const wiringStates = [
+  'rest',
+  'cruising',
+  'start',
+  'stall',
+  'charge',
+  'short-circuit',
+] as const;
 export type WiringState = (typeof wiringStates)[number];
 /** States that are one solution of the network; the short circuit is one solution for each branch. */
 export type NetworkState = Exclude<WiringState, 'short-circuit'>;
@@ -59,14 +66,22 @@ export function solveState(state: NetworkState, inputs: StateInputs): StateSolut
   const networks: StateSolution['networks'][number][] = [];
   const converterOutA = new Map<string, number>();
 
-  const solveZone = (zone: number, source: Omit<NetworkSource, 'node'>, loads: NetworkLoad[]): number | null => {
+  const solveZone = (
+    zone: number,
+    source: Omit<NetworkSource, 'node'>,
+    loads: NetworkLoad[],
+  ): number | null => {
     const members = topology.branches
       .map((entry, index) => ({ entry, index }))
       .filter(({ entry }) => entry.zone === zone);
     const sources = [{ node: topology.zones[zone]!.node, ...source }];
     const solution = solveNetwork({
       nodeCount: topology.nodeCount,
-      paths: members.map(({ entry, index }) => ({ from: entry.from, to: entry.to, resistanceOhm: branchOhm[index]! })),
+      paths: members.map(({ entry, index }) => ({
+        from: entry.from,
+        to: entry.to,
+        resistanceOhm: branchOhm[index]!,
+      })),
       sources,
       loads,
     });
@@ -112,25 +127,50 @@ export function solveState(state: NetworkState, inputs: StateInputs): StateSolut
     if (topology.nodeZone[node] !== packZone) continue;
     if (device.kind === 'controller' && driving) {
       const share = 1 / count(topology, 'controller');
-      loads.push({ node, currentA: share * (motor.batteryA + demand.controllerIdleA), powerW: 0, conductanceS: 0 });
-    } else if (device.kind === 'converter' && machine.converter !== null && (driving || machine.converter.alwaysOn)) {
-      const drawn: Demand = { currentA: converterOutA.get(device.id) ?? 0, powerW: 0, conductanceS: 0 };
-      const point = converterPoint(machine.converter, converterLoss(machine.converter), drawn, supply.fullV);
+      loads.push({
+        node,
+        currentA: share * (motor.batteryA + demand.controllerIdleA),
+        powerW: 0,
+        conductanceS: 0,
+      });
+    } else if (
+      device.kind === 'converter' &&
+      machine.converter !== null &&
+      (driving || machine.converter.alwaysOn)
+    ) {
+      const drawn: Demand = {
+        currentA: converterOutA.get(device.id) ?? 0,
+        powerW: 0,
+        conductanceS: 0,
+      };
+      const point = converterPoint(
+        machine.converter,
+        converterLoss(machine.converter),
+        drawn,
+        supply.fullV,
+      );
       loads.push({ node, currentA: 0, powerW: point.inputPowerW, conductanceS: 0 });
     } else if (device.kind === 'charge-port' && state === 'charge') {
-      loads.push({ node, currentA: -demand.chargeA! / count(topology, 'charge-port'), powerW: 0, conductanceS: 0 });
+      loads.push({
+        node,
+        currentA: -demand.chargeA! / count(topology, 'charge-port'),
+        powerW: 0,
+        conductanceS: 0,
+      });
     }
   }
   const hasStrings = topology.devices.some((device) => device.kind === 'string');
   const sourceOhm = (supply.stringOhm + (hasStrings ? 0 : supply.linkOhm)) / supply.stringCount;
-  if (solveZone(packZone, { emfV: supply.fullV, resistanceOhm: sourceOhm }, loads) === null) return null;
+  if (solveZone(packZone, { emfV: supply.fullV, resistanceOhm: sourceOhm }, loads) === null)
+    return null;
 
   for (const [index, zone] of topology.zones.entries()) {
     if (zone.kind !== 'controller' || !driving) continue;
     const duty = motor.motorA > 0 ? Math.min(1, motor.batteryA / motor.motorA) : 0;
     const busV = voltageV[topology.inputNode.get(zone.deviceId)!]!;
     const motors = topology.devices.filter(
-      (device) => device.kind === 'motor' && topology.nodeZone[topology.inputNode.get(device.id)!] === index,
+      (device) =>
+        device.kind === 'motor' && topology.nodeZone[topology.inputNode.get(device.id)!] === index,
     );
     const drawn = motors.map((device) => ({
       node: topology.inputNode.get(device.id)!,
@@ -167,5 +207,7 @@ function count(topology: Topology, kind: WiringDevice['kind']): number {
 function accessoryDemand(device: WiringDevice, machine: Machine, driving: boolean): Demand | null {
   const accessory = machine.accessories.find((candidate) => candidate.id === device.accessoryId);
   if (accessory === undefined || !accessory.on) return null;
-  return driving ? loadDemand(accessory.load) : { currentA: accessory.standbyA, powerW: 0, conductanceS: 0 };
+  return driving
+    ? loadDemand(accessory.load)
+    : { currentA: accessory.standbyA, powerW: 0, conductanceS: 0 };
 }

@@ -35,7 +35,8 @@ const copperKgPerMMm2 = 8.96e-3;
 
 /** Draws the solutions of the network together for one branch, and adds what its wire and its fuse say. */
 export function studyBranch(inputs: BranchInputs): BranchStudy {
-  const { topology, index, conductor, heat, resistance, zoneV, guard, fault, states, plan } = inputs;
+  const { topology, index, conductor, heat, resistance, zoneV, guard, fault, states, plan } =
+    inputs;
   const entry = topology.branches[index]!;
   const { branch } = entry;
   const zone = entry.zone === null ? undefined : topology.zones[entry.zone];
@@ -52,7 +53,9 @@ export function studyBranch(inputs: BranchInputs): BranchStudy {
     dropPercent: 100,
     heatW: fault.farA ** 2 * resistance.totalOhm,
   };
-  const braking = topology.devices.some((device) => device.id === branch.to && device.kind === 'brake-resistor');
+  const braking = topology.devices.some(
+    (device) => device.id === branch.to && device.kind === 'brake-resistor',
+  );
   const drawn = (state: NetworkState) => found[state]?.currentA ?? 0;
   const continuousA = Math.max(drawn('cruising'), drawn('charge'));
   const peakA = Math.max(continuousA, drawn('start'), drawn('stall'), braking ? inputs.brakeA : 0);
@@ -69,7 +72,9 @@ export function studyBranch(inputs: BranchInputs): BranchStudy {
   const opening = guard === null ? null : fuseOpening(guard.fuse, fault.farA).latestS;
   const cruising = states.cruising;
   const wayDropV =
-    cruising === null || zone === undefined ? 0 : Math.max(0, cruising.voltageV[zone.node]! - cruising.voltageV[entry.to]!);
+    cruising === null || zone === undefined
+      ? 0
+      : Math.max(0, cruising.voltageV[zone.node]! - cruising.voltageV[entry.to]!);
   const areaMm2 = conductorAreaMm2(conductor);
   const copperKg = 2 * branch.lengthM * areaMm2 * copperKgPerMMm2;
   return {
@@ -99,6 +104,7 @@ export function studyBranch(inputs: BranchInputs): BranchStudy {
     faultAreaMm2: faultAreaMm2(branch, { guard: sizedFor, faultA: fault.farA }),
     smallest: smallestConductor(branch, conductor.system, {
       continuousA: sizingA,
+      dropA: continuousA,
       guard: sizedFor,
       faultA: fault.farA,
       zoneV,
@@ -114,11 +120,13 @@ export function studyBranch(inputs: BranchInputs): BranchStudy {
 function branchState(solution: StateSolution, inputs: BranchInputs): BranchState {
   const { topology, index, resistance, share, zoneV } = inputs;
   const entry = topology.branches[index]!;
-  const signed = solution.currentA[index]! * share;
+  const raw = solution.currentA[index]! * share;
+  // What leaks through the solver's own floor is no current.
+  const signed = Math.abs(raw) < 1e-5 ? 0 : raw;
   const dropV = Math.abs(signed) * resistance.totalOhm;
   return {
     currentA: Math.abs(signed),
-    towardsPack: signed < -1e-9,
+    towardsPack: signed < 0,
     fromV: solution.voltageV[entry.from]!,
     toV: solution.voltageV[entry.to]!,
     dropV,

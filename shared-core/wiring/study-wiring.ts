@@ -30,15 +30,30 @@ const rounds = 3;
  * @param run the option's run on the outing: gives the driving currents
  * @param ambientC temperature of the outing [°C]; wires without their own stand in the warmer of it and 30 °C
  */
-export function studyWiring(plan: Plan, wiring: Wiring, option: Option, run: RunResult, ambientC: number): WiringStudy {
+export function studyWiring(
+  plan: Plan,
+  wiring: Wiring,
+  option: Option,
+  run: RunResult,
+  ambientC: number,
+): WiringStudy {
   const { machine } = plan;
   const topology = readTopology(wiring);
   const supply = packSupply(option, ambientC);
   const demand = wiringDemand(machine, option, wiring, run, supply);
-  const highestVoltageV = highestChargeVoltageV(option.pack, option.charger, ambientC, plan.thresholds);
+  const highestVoltageV = highestChargeVoltageV(
+    option.pack,
+    option.charger,
+    ambientC,
+    plan.thresholds,
+  );
   const kindOf = new Map(topology.devices.map((device) => [device.id, device.kind]));
-  const isStringBranch = topology.branches.map(({ branch }) => kindOf.get(branch.from) === 'string');
-  const aroundC = topology.branches.map(({ branch }) => branch.surroundingC ?? Math.max(30, ambientC));
+  const isStringBranch = topology.branches.map(
+    ({ branch }) => kindOf.get(branch.from) === 'string',
+  );
+  const aroundC = topology.branches.map(
+    ({ branch }) => branch.surroundingC ?? Math.max(30, ambientC),
+  );
   const zoneV = topology.branches.map((entry) => {
     const zone = entry.zone === null ? undefined : topology.zones[entry.zone];
     if (zone?.kind === 'converter') return machine.converter?.outputVoltageV ?? supply.nominalV;
@@ -54,10 +69,16 @@ export function studyWiring(plan: Plan, wiring: Wiring, option: Option, run: Run
       if (!isStringBranch[index]) return own;
       // Links without a stated wire: the option's own figure for the string counts.
       const totalOhm = branch.conductor === null ? supply.linkOhm : own.totalOhm;
-      return { ...own, wireOhm: branch.conductor === null ? supply.linkOhm : own.wireOhm, totalOhm };
+      return {
+        ...own,
+        wireOhm: branch.conductor === null ? supply.linkOhm : own.wireOhm,
+        totalOhm,
+      };
     });
   const inNetwork = (ohm: readonly { totalOhm: number }[]) =>
-    ohm.map(({ totalOhm }, index) => (isStringBranch[index] ? totalOhm / supply.stringCount : totalOhm));
+    ohm.map(({ totalOhm }, index) =>
+      isStringBranch[index] ? totalOhm / supply.stringCount : totalOhm,
+    );
   const share = (index: number) => (isStringBranch[index] ? 1 / supply.stringCount : 1);
 
   let ohm = resistances();
@@ -70,6 +91,7 @@ export function studyWiring(plan: Plan, wiring: Wiring, option: Option, run: Run
       if (branch.conductor === null) {
         const found = smallestConductor(branch, 'metric', {
           continuousA,
+          dropA: continuousA,
           guard: sizingFuse(topology, index, supply.stringCount),
           faultA: faults[index]!.farA,
           zoneV: zoneV[index]!,
@@ -109,7 +131,9 @@ export function studyWiring(plan: Plan, wiring: Wiring, option: Option, run: Run
     };
   }
 
-  const toController = topology.branches.findIndex(({ branch }) => kindOf.get(branch.to) === 'controller');
+  const toController = topology.branches.findIndex(
+    ({ branch }) => kindOf.get(branch.to) === 'controller',
+  );
   return {
     optionId: option.id,
     supply,
@@ -146,6 +170,12 @@ export function studyWiring(plan: Plan, wiring: Wiring, option: Option, run: Run
 }
 
 /** Larger of driving and charging [A], as the network sees it. */
-export function continuousCurrentA(states: Record<NetworkState, StateSolution | null>, index: number): number {
-  return Math.max(Math.abs(states.cruising?.currentA[index] ?? 0), Math.abs(states.charge?.currentA[index] ?? 0));
+export function continuousCurrentA(
+  states: Record<NetworkState, StateSolution | null>,
+  index: number,
+): number {
+  return Math.max(
+    Math.abs(states.cruising?.currentA[index] ?? 0),
+    Math.abs(states.charge?.currentA[index] ?? 0),
+  );
 }

@@ -22,7 +22,11 @@ export interface PrechargeAdvice {
   readonly aimA: number;
   readonly advised: Precharge;
   /** With the resistor that is fitted; null without one. */
-  readonly fitted: { readonly inrushA: number; readonly timeS: number; readonly peakW: number } | null;
+  readonly fitted: {
+    readonly inrushA: number;
+    readonly timeS: number;
+    readonly peakW: number;
+  } | null;
 }
 
 /** A switch, relay, contactor or isolator held against what it has to do. */
@@ -41,7 +45,10 @@ export interface SwitchCheck {
 }
 
 /** Checks every switch in the power branches; those towards accessories have no stall to break. */
-export function checkSwitches(study: WiringStudy, branches: readonly WiringBranch[]): SwitchCheck[] {
+export function checkSwitches(
+  study: WiringStudy,
+  branches: readonly WiringBranch[],
+): SwitchCheck[] {
   return study.branches.flatMap((found) => {
     const switchgear = branches[found.planIndex]?.switchgear ?? null;
     return switchgear === null ? [] : [checkSwitch(study, found, switchgear)];
@@ -64,7 +71,10 @@ function checkSwitch(study: WiringStudy, found: BranchStudy, switchgear: Switchg
   if (behind.length > 0) {
     const { openedBy, reachable } = switchgear;
     aspects.push(
-      word('independence', openedBy === 'unknown' ? 'unknown' : openedBy === 'controller' ? 'misfits' : 'fits'),
+      word(
+        'independence',
+        openedBy === 'unknown' ? 'unknown' : openedBy === 'controller' ? 'misfits' : 'fits',
+      ),
       word('reach', reachable === 'unknown' ? 'unknown' : reachable === 'yes' ? 'fits' : 'misfits'),
     );
   }
@@ -87,8 +97,14 @@ function checkSwitch(study: WiringStudy, found: BranchStudy, switchgear: Switchg
   };
 }
 
-function compare(aspect: SwitchAspect['aspect'], given: number | null, asked: number | null, unit: string): SwitchAspect {
-  const verdict = given === null || asked === null ? 'unknown' : given >= asked ? 'fits' : 'misfits';
+function compare(
+  aspect: SwitchAspect['aspect'],
+  given: number | null,
+  asked: number | null,
+  unit: string,
+): SwitchAspect {
+  const verdict =
+    given === null || asked === null ? 'unknown' : given >= asked ? 'fits' : 'misfits';
   return { aspect, verdict, given, asked, unit };
 }
 
@@ -99,7 +115,11 @@ function word(aspect: SwitchAspect['aspect'], verdict: SwitchAspect['verdict']):
 /** A coil works from about 75 to 110 % of its voltage; common practice, no source. */
 function coilAspect(coilV: number | null, supplyV: number | null): SwitchAspect {
   const verdict =
-    coilV === null || supplyV === null ? 'unknown' : supplyV >= 0.75 * coilV && supplyV <= 1.15 * coilV ? 'fits' : 'misfits';
+    coilV === null || supplyV === null
+      ? 'unknown'
+      : supplyV >= 0.75 * coilV && supplyV <= 1.15 * coilV
+        ? 'fits'
+        : 'misfits';
   return { aspect: 'coil', verdict, given: coilV, asked: supplyV, unit: 'V' };
 }
 
@@ -135,6 +155,9 @@ function prechargeAdvice(
     bareInrushA: found.faultFarA,
     aimA,
     advised: precharge(voltageV, farad, aimA),
-    fitted: ohm === null ? null : { inrushA: voltageV / ohm, timeS: 5 * ohm * farad, peakW: voltageV ** 2 / ohm },
+    fitted:
+      ohm === null
+        ? null
+        : { inrushA: voltageV / ohm, timeS: 5 * ohm * farad, peakW: voltageV ** 2 / ohm },
   };
 }

@@ -52,8 +52,16 @@ export function readTopology(wiring: Pick<Wiring, 'devices' | 'branches'>): Topo
     if (isTwoSided(device)) nodeCount += 1;
   }
   const known = branches
-    .map((branch, index) => ({ branch, index, from: outputNode.get(branch.from), to: inputNode.get(branch.to) }))
-    .filter((entry): entry is typeof entry & { from: number; to: number } => entry.from !== undefined && entry.to !== undefined);
+    .map((branch, index) => ({
+      branch,
+      index,
+      from: outputNode.get(branch.from),
+      to: inputNode.get(branch.to),
+    }))
+    .filter(
+      (entry): entry is typeof entry & { from: number; to: number } =>
+        entry.from !== undefined && entry.to !== undefined,
+    );
   const zones = supplyZones(devices, inputNode, outputNode);
   const nodeZone = Array.from<number | null>({ length: nodeCount }).fill(null);
   const pathTo = new Map<number, readonly number[]>();
@@ -87,7 +95,11 @@ export function readTopology(wiring: Pick<Wiring, 'devices' | 'branches'>): Topo
       return {
         ...entry,
         zone: zone ?? null,
-        path: toFrom.includes(position) ? toFrom : toTo.includes(position) ? toTo : [...toFrom, position],
+        path: toFrom.includes(position)
+          ? toFrom
+          : toTo.includes(position)
+            ? toTo
+            : [...toFrom, position],
       };
     }),
   };
@@ -99,10 +111,14 @@ function supplyZones(
   outputNode: ReadonlyMap<string, number>,
 ): Zone[] {
   const zones: Zone[] = [];
-  const main = devices.find((device) => device.kind === 'string') ?? devices.find((device) => device.kind === 'pack');
-  if (main !== undefined) zones.push({ kind: 'pack', deviceId: main.id, node: inputNode.get(main.id)! });
+  const main =
+    devices.find((device) => device.kind === 'string') ??
+    devices.find((device) => device.kind === 'pack');
+  if (main !== undefined)
+    zones.push({ kind: 'pack', deviceId: main.id, node: inputNode.get(main.id)! });
   for (const device of devices) {
-    if (device.kind === 'mid-point') zones.push({ kind: 'mid-point', deviceId: device.id, node: inputNode.get(device.id)! });
+    if (device.kind === 'mid-point')
+      zones.push({ kind: 'mid-point', deviceId: device.id, node: inputNode.get(device.id)! });
     if (device.kind === 'converter' || device.kind === 'controller') {
       zones.push({ kind: device.kind, deviceId: device.id, node: outputNode.get(device.id)! });
     }

@@ -24,7 +24,12 @@ const copperHeat = 3.45;
  * @param fromC @param toC temperatures [°C], toC above fromC
  * @returns null where the current never gets it there
  */
-export function heatingTimeS(wire: WireHeat, currentA: number, fromC: number, toC: number): number | null {
+export function heatingTimeS(
+  wire: WireHeat,
+  currentA: number,
+  fromC: number,
+  toC: number,
+): number | null {
   const { ohmPerM20, areaMm2, ampacityA, ratedC, ambientC } = wire;
   const capacity = copperHeat * areaMm2;
   const loss = (ampacityA ** 2 * ohmPerM20 * copperFactor(ratedC)) / Math.max(1, ratedC - ambientC);

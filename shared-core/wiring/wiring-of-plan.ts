@@ -8,10 +8,16 @@ import type { WiringStudy } from './wiring-study.ts';
 const known = new WeakMap<RunResult, { plan: Plan; study: WiringStudy }>();
 
 /** The wiring of a plan worked out for one option; null where the plan has none. */
-export function wiringOfPlan(plan: Plan, option: Option, run: RunResult, ambientC: number): WiringStudy | null {
+export function wiringOfPlan(
+  plan: Plan,
+  option: Option,
+  run: RunResult,
+  ambientC: number,
+): WiringStudy | null {
   if (plan.wiring === null) return null;
   const before = known.get(run);
-  if (before !== undefined && before.plan === plan && before.study.optionId === option.id) return before.study;
+  if (before !== undefined && before.plan === plan && before.study.optionId === option.id)
+    return before.study;
   const study = studyWiring(plan, plan.wiring, option, run, ambientC);
   known.set(run, { plan, study });
   return study;

@@ -13,6 +13,7 @@ import type { Machine } from '../schema/machine.ts';
 import type { Option } from '../schema/option.ts';
 import type { Outing } from '../schema/outing.ts';
 import type { Plan } from '../schema/plan.ts';
+import { campsiteTugWiring } from './campsite-tug-wiring.ts';
 import { campsiteWeek } from './sample-weeks.ts';
 
 /** A small seated tug that pulls luggage trailers up sloping lanes. Invented; it describes no real machine. */
@@ -22,6 +23,7 @@ export function campsiteTug(): Plan {
     note: 'A seated tug with two brushed motors pulls luggage trailers up sloping lanes: 24 V lead against 36 V lithium. Invented data.',
     invented: true,
     machine: machine(),
+    wiring: campsiteTugWiring(),
     outings: [luggageRound()],
     headlineOuting: 'luggage-round',
     week: campsiteWeek(),
@@ -29,24 +31,26 @@ export function campsiteTug(): Plan {
   };
 }
 
-const controller24: Controller = {
-  name: 'Motor controller 24 V, 60 A',
-  minimumVoltageV: 18,
-  maximumVoltageV: 36,
-  cutoffVoltageV: 20,
-  restartVoltageV: 22.5,
-  cutoffDelayS: 2,
-  batteryCurrentLimitA: 60,
-  motorCurrentLimitA: 90,
-  idleCurrentA: 0.08,
-  control: { ...newMotorControl(), rampUpS: 0.7, rampDownS: 0.3 },
-};
+function controller24(): Controller {
+  return {
+    name: 'Motor controller 24 V, 60 A',
+    minimumVoltageV: 18,
+    maximumVoltageV: 36,
+    cutoffVoltageV: 20,
+    restartVoltageV: 22.5,
+    cutoffDelayS: 2,
+    batteryCurrentLimitA: 60,
+    motorCurrentLimitA: 90,
+    idleCurrentA: 0.08,
+    control: { ...newMotorControl(), rampUpS: 0.7, rampDownS: 0.3 },
+  };
+}
 
 function machine(): Machine {
   return {
     ...newMachine('Campsite tug'),
     note: 'Two brushed motors: in series for slow, in parallel for fast. Rheostatic brake, mechanical parking brake.',
-    controller: controller24,
+    controller: controller24(),
     harnessResistanceOhm: 0.008,
     converter: { ...libraryConverter('converter-36-48-to-12-10a'), minimumInputV: 18, price: 32 },
     accessories: [
@@ -214,7 +218,7 @@ function lithium36(): Option {
     charger: { ...libraryCharger('charger-nmc-36v-4a'), price: 55 },
     portLimitA: 10,
     controller: {
-      ...controller24,
+      ...controller24(),
       name: 'Motor controller 36 V, 40 A',
       minimumVoltageV: 27,
       maximumVoltageV: 55,

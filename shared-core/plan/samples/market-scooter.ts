@@ -4,6 +4,7 @@ import type { Machine } from '../schema/machine.ts';
 import type { Option, Pack } from '../schema/option.ts';
 import type { Outing } from '../schema/outing.ts';
 import type { Plan } from '../schema/plan.ts';
+import { marketScooterWiring } from './market-scooter-wiring.ts';
 import { marketWeek } from './sample-weeks.ts';
 
 /** A seated scooter with a tired pair of blocks, one of them weak. Invented; it describes no real machine. */
@@ -13,6 +14,7 @@ export function marketScooter(): Plan {
     note: 'A seated scooter in daily use, charged overnight. Its three-year-old pair of blocks holds less than it did, and one block is 27 % weaker than the other. Invented data.',
     invented: true,
     machine: machine(),
+    wiring: marketScooterWiring(),
     outings: [marketDay()],
     headlineOuting: 'market-day',
     week: marketWeek(),

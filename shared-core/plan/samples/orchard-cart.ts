@@ -9,6 +9,7 @@ import type { Machine } from '../schema/machine.ts';
 import type { Option } from '../schema/option.ts';
 import type { Outing } from '../schema/outing.ts';
 import type { Plan } from '../schema/plan.ts';
+import { orchardCartWiring } from './orchard-cart-wiring.ts';
 import { orchardWeek } from './sample-weeks.ts';
 
 /** A hand-guided cart that hauls crates between rows of trees. Invented; it describes no real machine. */
@@ -18,6 +19,7 @@ export function orchardCart(): Plan {
     note: 'A 24 V hand-guided cart hauls crates between rows of trees, with work lights and a radio on a step-down converter. Which pack lasts a picking shift? Invented data.',
     invented: true,
     machine: machine(),
+    wiring: orchardCartWiring(),
     outings: [pickingShift(), coldMorning()],
     headlineOuting: 'picking-shift',
     week: orchardWeek(),
