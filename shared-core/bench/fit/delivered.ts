@@ -21,6 +21,7 @@ export function deliveredAh(cell: CellValues, currentA: number, endV: number): n
     start: 0,
     end: rows - 1,
     deliveredAh: 0,
+    tapGapV: 0,
     staleRows: 0,
     rowsOfLog: rows,
   };

@@ -14,6 +14,7 @@ export type FitRemark =
   | { readonly kind: 'taken-as-full' }
   | { readonly kind: 'outliers'; readonly rows: number }
   | { readonly kind: 'stale'; readonly rows: number }
+  | { readonly kind: 'taps-differ'; readonly gapV: number }
   | { readonly kind: 'rest-not-used' };
 
 /** The remark in words. */
@@ -56,6 +57,10 @@ export function remarkText(remark: FitRemark, language: 'en' | 'de' = 'en'): str
       return en
         ? `${remark.rows} rows at a change of current carry volts from before it and did not count.`
         : `${remark.rows} Zeilen an Stromsprüngen tragen noch die Spannung von davor und zählten nicht mit.`;
+    case 'taps-differ':
+      return en
+        ? `At rest the single units read ${(remark.gapV * 1000).toFixed(0)} mV more in sum than the pack's terminals. The pack's volts count; the units were shifted alike.`
+        : `In Ruhe zeigen die einzelnen Einheiten zusammen ${(remark.gapV * 1000).toFixed(0)} mV mehr als die Klemmen des Packs. Es gilt die Packspannung; die Einheiten wurden gleichmäßig verschoben.`;
     case 'rest-not-used':
       return en
         ? 'Rest volts shortly after charge or discharge were not used: surface charge and slow acid hide the true rest voltage.'

@@ -1,4 +1,5 @@
-import { dischargeWindow } from '../log/discharge-window.ts';
+import { fitLine } from '../../numerics/index.ts';
+import { dischargeWindow, type Window } from '../log/discharge-window.ts';
 import type { LoggedRun } from '../log/logged-run.ts';
 
 /** What a unit of the log is: how many cell groups lie between its terminals, and how many units share the current path. */
@@ -32,6 +33,8 @@ export interface FitRun {
   readonly start: number;
   readonly end: number;
   readonly deliveredAh: number;
+  /** Sum of the units' volts over the pack's volts at rest, where both were logged [V]; corrected for in `cellV`. */
+  readonly tapGapV: number;
   readonly staleRows: number;
   readonly rowsOfLog: number;
 }
@@ -67,8 +70,16 @@ export function fitRun(run: LoggedRun, layout: UnitLayout, leadAcid: boolean): F
   const staleBin = Uint8Array.from(bins, ([from, to]) =>
     stale.subarray(from, to).includes(1) ? 1 : 0,
   );
+  const taps = tapCorrection(run, window, layout);
   const cellV = columns.map((column) =>
-    mean(column).map((voltage, row) => (voltage + currentA[row]! * layout.linkOhm) / layout.cells),
+    mean(column).map(
+      (voltage, row) =>
+        (voltage +
+          currentA[row]! * layout.linkOhm +
+          taps.offsetV +
+          taps.ohm * currentA[row]! * layout.strings) /
+        layout.cells,
+    ),
   );
   const fallV = cellV.map((volts) => fall(volts, charge, start, end));
   return {
@@ -87,9 +98,40 @@ export function fitRun(run: LoggedRun, layout: UnitLayout, leadAcid: boolean): F
     start,
     end,
     deliveredAh: ((charge[end]! - charge[start]!) / 3600) * perString,
+    tapGapV: -taps.offsetV * columns.length,
     staleRows: staleBin.reduce((sum, flag) => sum + flag, 0),
     rowsOfLog: window.last - window.rest + 1,
   };
+}
+
+/**
+ * What to add to each unit's volts so that the units together read what the pack's terminals read: a constant (two meters
+ * never agree) and a part that goes with the logged current (bars and leads outside the taps). Nothing where only one was
+ * logged.
+ */
+function tapCorrection(
+  run: LoggedRun,
+  window: Window,
+  layout: UnitLayout,
+): { offsetV: number; ohm: number } {
+  const pack = run.voltageV;
+  const none = { offsetV: 0, ohm: 0 };
+  if (pack === null || layout.kind === 'pack') return none;
+  const rows = Array.from(
+    { length: window.end - window.rest + 1 },
+    (_, index) => window.rest + index,
+  );
+  const gap = rows.map(
+    (row) =>
+      (pack[row]! - run.unitVoltageV.reduce((sum, unit) => sum + unit[row]!, 0)) / layout.count,
+  );
+  const line = fitLine(
+    rows.map((row) => run.currentA[row]!),
+    gap,
+  );
+  if (line === null)
+    return { offsetV: gap.reduce((sum, value) => sum + value, 0) / gap.length, ohm: 0 };
+  return { offsetV: line.intercept, ohm: line.slope };
 }
 
 /** Bins as half-open row ranges; a change of current or time since it closes a bin. */

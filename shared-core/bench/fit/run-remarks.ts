@@ -38,6 +38,8 @@ export function runRemarks(
     runs.some((run) => run.start > 0 || run.end < run.timeS.length - 1)
   )
     remarks.push({ kind: 'rest-not-used' });
+  const gapV = Math.max(...runs.map((run) => run.tapGapV));
+  if (Math.abs(gapV) > 0.02) remarks.push({ kind: 'taps-differ', gapV });
   const stale = runs.reduce((sum, run) => sum + run.staleRows, 0);
   if (stale > 0) remarks.push({ kind: 'stale', rows: stale });
   if (outliers > 0) remarks.push({ kind: 'outliers', rows: outliers });
