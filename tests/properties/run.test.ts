@@ -176,24 +176,20 @@ describe('steps', () => {
     expect(ratio).toBeLessThan(6);
   });
 
-  test('many equal steps taken at once end where the same steps one by one end', () => {
+  test('many equal steps taken at once arrive where the same steps one by one arrive', () => {
     fc.assert(
       fc.property(blocksOfPack, current, (blocks, currentA) => {
         const of = packOf(blocks);
         const load = { kind: 'power', powerW: 20 * currentA } as const;
+        const setup = testSetup(of, steadyLoad(load), { cutoffV: 20, harnessOhm: 0.01 });
+        // Short of the end: where the voltage falls by volts a second, steps of a second say little either way.
+        const longestS = Math.floor(0.8 * 60 * simulate(setup).runTimeMin);
         const stepping = { kind: 'fixed', stepS: 1 } as const;
-        const [single, marched] = [true, false].map((full) =>
-          simulate(
-            testSetup(of, steadyLoad(load), { cutoffV: 20, harnessOhm: 0.01, stepping, full }),
-          ),
-        );
-        expect(Math.abs(single!.runTimeMin - marched!.runTimeMin)).toBeLessThan(0.1);
-        expect(Math.abs(single!.deliveredAh - marched!.deliveredAh)).toBeLessThan(
-          0.01 * (1 + single!.deliveredAh),
-        );
-        expect(Math.abs(single!.minimumBusVoltageV - marched!.minimumBusVoltageV)).toBeLessThan(
-          0.05,
-        );
+        const single = simulate({ ...setup, longestS, stepping, full: true });
+        const marched = simulate({ ...setup, longestS, stepping, full: false });
+        expect(marched.runTimeMin).toBeCloseTo(single.runTimeMin, 9);
+        expect(marched.deliveredAh).toBeCloseTo(single.deliveredAh, 9);
+        expect(marched.minimumBusVoltageV).toBeCloseTo(single.minimumBusVoltageV, 6);
       }),
       options,
     );
