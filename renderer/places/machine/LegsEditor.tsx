@@ -11,6 +11,7 @@ import { useFieldWords } from '../../text/field-words.ts';
 import { formatFigure, formatMinutes } from '../../text/format.ts';
 import { machineTexts } from '../../text/machine.ts';
 import { useText } from '../../text/use-text.ts';
+import { LegDriveFields } from './drive/LegDriveFields.tsx';
 import { LegBar } from './LegBar.tsx';
 import { LoadFields } from './LoadFields.tsx';
 import { averagePowerW } from './load-kinds.ts';
@@ -20,6 +21,7 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
   const text = useText(machineTexts);
   const language = useSettings((state) => state.language);
   const legs = usePlan((plan) => plan.outings[outingIndex]?.legs ?? []);
+  const isDriven = usePlan((plan) => plan.machine.drive !== null);
   const { study } = useStudy();
   const duration = useFieldWords('outings.0.legs.0.durationMin');
   const change = (name: string, recipe: (list: Leg[]) => void): void =>
@@ -70,7 +72,11 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
               <LoadFields
                 path={`${path}.load`}
                 name={leg.name}
-                kinds={['power', 'current', 'resistance', 'none']}
+                kinds={
+                  isDriven
+                    ? ['drive', 'power', 'current', 'resistance', 'surface-amps', 'none']
+                    : ['power', 'current', 'resistance', 'surface-amps', 'none']
+                }
               />
               <span className="row-tools">
                 <IconButton
@@ -92,6 +98,7 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
                   onPress={() => remove(index, leg.name)}
                 />
               </span>
+              <LegDriveFields path={`${path}.load`} />
             </li>
           );
         })}

@@ -5,6 +5,7 @@ import { TextField } from '../../controls/TextField.tsx';
 import { machineTexts } from '../../text/machine.ts';
 import { useText } from '../../text/use-text.ts';
 import { AccessoriesSection } from './AccessoriesSection.tsx';
+import { DriveSection } from './drive/DriveSection.tsx';
 import { ConverterSection } from './ConverterSection.tsx';
 import { OutingsSection } from './OutingsSection.tsx';
 import './machine.css';
@@ -16,6 +17,7 @@ export const MachinePlace = () => {
     <div className="place-body machine-columns">
       <div className="machine-main">
         <OutingsSection />
+        <DriveSection />
         <AccessoriesSection />
       </div>
       <div className="machine-side">

@@ -1,3 +1,4 @@
+import { newDriveLoad } from '#core/plan/drive-defaults.ts';
 import type { LegLoad } from '#core/plan/schema/leg-load.ts';
 import type { Load } from '#core/plan/schema/load.ts';
 
@@ -19,7 +20,17 @@ export function valueFieldOf(kind: LoadKind): string | null {
   }
 }
 
-const firstValues: Readonly<Record<'power' | 'current' | 'resistance', Load>> = {
+const firstValues: Readonly<Record<'power' | 'current' | 'resistance', Load>> &
+  Readonly<Record<'drive' | 'surface-amps', LegLoad>> = {
+  drive: newDriveLoad(),
+  'surface-amps': {
+    kind: 'surface-amps',
+    surface: 'worn-paving',
+    averageA: 8,
+    peakA: null,
+    peakS: 2,
+    starts: 0,
+  },
   power: { kind: 'power', powerW: 100 },
   current: { kind: 'current', currentA: 5 },
   resistance: { kind: 'resistance', resistanceOhm: 10 },
@@ -29,9 +40,7 @@ const firstValues: Readonly<Record<'power' | 'current' | 'resistance', Load>> = 
 export function freshLoad(kind: LoadKind, old: { readonly kind: string } | null): unknown {
   if (kind === 'none') return null;
   if (old?.kind === kind) return old;
-  return kind === 'power' || kind === 'current' || kind === 'resistance'
-    ? { ...firstValues[kind] }
-    : old;
+  return kind === 'log' ? old : { ...firstValues[kind] };
 }
 
 /**

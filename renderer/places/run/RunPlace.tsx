@@ -4,6 +4,7 @@ import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import { AccessorySection } from './AccessorySection.tsx';
 import { ChartSection } from './ChartSection.tsx';
+import { DriveRunSection } from './DriveRunSection.tsx';
 import { EndsSection } from './EndsSection.tsx';
 import { LedgerSection } from './LedgerSection.tsx';
 import { WhySection } from './WhySection.tsx';
@@ -23,6 +24,7 @@ export const RunPlace = () => {
   return (
     <div className="place-body" data-stale={stale}>
       <ChartSection study={study} />
+      <DriveRunSection study={study} />
       <div className="run-pair">
         <EndsSection study={study} />
         <AccessorySection study={study} />

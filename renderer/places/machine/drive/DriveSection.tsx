@@ -1,0 +1,91 @@
+import { newDrive } from '#core/plan/drive-defaults.ts';
+import { Button } from '../../../controls/Button.tsx';
+import { ChoiceField } from '../../../controls/ChoiceField.tsx';
+import { QuantityField } from '../../../controls/QuantityField.tsx';
+import { EmptyState, Section } from '../../../controls/Section.tsx';
+import { edit, usePlan } from '../../../state/plan-store.ts';
+import { useSettings } from '../../../state/settings-store.ts';
+import { driveTexts } from '../../../text/drive.ts';
+import { useText } from '../../../text/use-text.ts';
+import { BrakeSection } from './BrakeSection.tsx';
+import { ControlFields } from './ControlFields.tsx';
+import { entriesOf, surfaceEntries } from './entries.ts';
+import { GearRows } from './GearRows.tsx';
+import { MotorFields } from './MotorFields.tsx';
+import { StopChainSection } from './StopChainSection.tsx';
+import { TemplateButtons } from './TemplateButtons.tsx';
+import { VoltageSection } from './VoltageSection.tsx';
+import './drive.css';
+
+/** Everything that turns the pack's current into motion, and stops it again. */
+export const DriveSection = () => {
+  const text = useText(driveTexts);
+  const drive = usePlan((plan) => plan.machine.drive);
+  if (drive === null) {
+    return (
+      <Section title={text.title} lead={text.lead}>
+        <EmptyState
+          icon="machine"
+          title={text.none}
+          action={
+            <Button
+              icon="plus"
+              field="machine.drive"
+              onPress={() => edit(text.add, (plan) => void (plan.machine.drive = newDrive()))}
+            >
+              {text.add}
+            </Button>
+          }
+        >
+          {text.noneLead}
+        </EmptyState>
+      </Section>
+    );
+  }
+  return (
+    <>
+      <DriveInputs />
+      <VoltageSection />
+      <BrakeSection />
+      <StopChainSection />
+    </>
+  );
+};
+
+const DriveInputs = () => {
+  const text = useText(driveTexts);
+  const language = useSettings((state) => state.language);
+  const path = 'machine.drive';
+  return (
+    <Section title={text.title} lead={text.lead} actions={<TemplateButtons />}>
+      <div className="drive-parts">
+        <h3 className="drive-part-title">{text.masses}</h3>
+        <div className="field-grid">
+          <QuantityField path={`${path}.masses.machineKg`} />
+          <QuantityField path={`${path}.masses.riderKg`} />
+          <QuantityField path={`${path}.masses.payloadKg`} />
+          <QuantityField path={`${path}.wheel.diameterMm`} />
+          <QuantityField path={`${path}.wheel.drivenSharePercent`} />
+          <ChoiceField path={`${path}.wheel.grip`} entries={entriesOf(text.tread)} />
+          <QuantityField path={`${path}.wheel.dragAreaM2`} assumed="0.5 m²" />
+          <QuantityField path={`${path}.masses.rotatingPercent`} />
+        </div>
+        <MotorFields />
+        <GearRows />
+        <ControlFields />
+        <h3 className="drive-part-title">{text.goal}</h3>
+        <div className="field-grid">
+          <QuantityField path={`${path}.speedLimitKmh`} />
+          <QuantityField path={`${path}.steepestGradePercent`} />
+          <ChoiceField path={`${path}.steepestSurface`} entries={surfaceEntries(language)} />
+          <QuantityField path={`${path}.resistancePercent`} />
+        </div>
+        <div className="row-end">
+          <Button onPress={() => edit(text.remove, (plan) => void (plan.machine.drive = null))}>
+            {text.remove}
+          </Button>
+        </div>
+      </div>
+    </Section>
+  );
+};

@@ -1,0 +1,128 @@
+import { useState } from 'react';
+import { stopHelp } from '#core/drive/stop-help.ts';
+import { newBrakeResistor } from '#core/plan/drive-defaults.ts';
+import { Button } from '../../../controls/Button.tsx';
+import { Choice } from '../../../controls/ChoiceField.tsx';
+import { Figure } from '../../../controls/Figure.tsx';
+import { QuantityInput } from '../../../controls/QuantityInput.tsx';
+import { edit, usePlan } from '../../../state/plan-store.ts';
+import { useSettings } from '../../../state/settings-store.ts';
+import { driveTexts } from '../../../text/drive.ts';
+import { formatFigure } from '../../../text/format.ts';
+import { shownUnit } from '../../../text/shown-unit.ts';
+import { useText } from '../../../text/use-text.ts';
+
+const positive = (max: number) => ({ min: 0, max, aboveMin: true });
+
+/** From a wished deceleration to a resistor that can be bought. */
+export const StopHelper = () => {
+  const text = useText(driveTexts);
+  const { language, units } = useSettings();
+  const machine = usePlan((plan) => plan.machine);
+  const option = usePlan((plan) => plan.options[0]);
+  const [rate, setRate] = useState(1.2);
+  const [speed, setSpeed] = useState<number | null>(null);
+  const [stops, setStops] = useState(30);
+  const [gearId, setGearId] = useState<string | null>(null);
+  if (option === undefined || machine.drive === null) return null;
+  const shown = stopHelp(machine, option, gearId, speed, rate, stops);
+  if (shown === null) return null;
+  const figure = (value: number): string => formatFigure(value, language);
+  const kmh = shownUnit('machine.drive.speedLimitKmh', 'km/h', units);
+  const { sizing } = shown;
+  const take = (ohm: number, watts: number): void =>
+    edit(text.takeResistor, (plan) => {
+      const brakes = plan.machine.drive?.brakes;
+      if (brakes === undefined) return;
+      brakes.onRelease = 'resistor';
+      brakes.resistor = {
+        ...(brakes.resistor ?? newBrakeResistor()),
+        resistanceOhm: ohm,
+        ratedPowerW: watts,
+      };
+    });
+  const input = { nullable: false, integer: false } as const;
+  return (
+    <div className="stop-helper">
+      <div className="field-grid">
+        <Choice
+          label={text.gear}
+          value={shown.gearId}
+          entries={machine.drive.gears.map(({ id, name }) => ({ value: id, label: name }))}
+          onChoose={setGearId}
+        />
+        <QuantityInput
+          {...input}
+          label={text.fromSpeed}
+          value={shown.speedKmh}
+          storedUnit="km/h"
+          shownUnit={kmh}
+          range={positive(150)}
+          onCommit={setSpeed}
+        />
+        <QuantityInput
+          {...input}
+          label={text.wished}
+          value={rate}
+          storedUnit="m/s²"
+          shownUnit="m/s²"
+          range={positive(9)}
+          onCommit={(next) => setRate(next ?? rate)}
+        />
+        <QuantityInput
+          {...input}
+          label={text.stopsPerHour}
+          value={stops}
+          storedUnit=""
+          shownUnit=""
+          range={{ min: 0, max: 1000, aboveMin: false }}
+          onCommit={(next) => setStops(next ?? stops)}
+        />
+      </div>
+      {sizing.ok ? (
+        <>
+          <div className="stop-figures" role="status">
+            <Figure
+              label={text.standardOhm}
+              value={figure(sizing.standardOhm)}
+              unit="Ω"
+              note={`${text.wishedOhm} ${figure(sizing.wishedOhm)} Ω`}
+            />
+            <Figure
+              label={text.rating}
+              value={figure(sizing.ratedW)}
+              unit="W"
+              note={text.ratedBy[sizing.ratedBy]}
+            />
+            <Figure label={text.peakCurrent} value={figure(sizing.stop.peakMotorA)} unit="A" />
+            <Figure label={text.peakPower} value={figure(sizing.stop.resistorPeakW)} unit="W" />
+            <Figure label={text.perStop} value={figure(sizing.stop.resistorJ)} unit="J" />
+            {sizing.stop.distanceM === null ? null : (
+              <Figure label={text.distance} value={figure(sizing.stop.distanceM)} unit="m" />
+            )}
+          </div>
+          {shown.creepKmh > 0 && machine.drive.steepestGradePercent !== null ? (
+            <p className="soft">
+              {text.creep(
+                `${figure(machine.drive.steepestGradePercent)} %`,
+                `${figure(shown.creepKmh)} km/h`,
+              )}
+            </p>
+          ) : null}
+          <div className="row-end">
+            <Button onPress={() => take(sizing.standardOhm, sizing.ratedW)}>
+              {text.takeResistor}
+            </Button>
+          </div>
+        </>
+      ) : (
+        <p role="status">
+          {(sizing.reason === 'rolls-out' ? text.rollsOut : text.tooWeak)(
+            `${figure(sizing.reachableMps2)} m/s²`,
+          )}
+        </p>
+      )}
+      <p className="drive-care">{text.stopCare}</p>
+    </div>
+  );
+};
