@@ -57,7 +57,6 @@ export const spreadVerb: Verb = {
       );
       return done;
     }
-    const one = (figure: number) => formatFixed(figure, 1, 'en');
     host.out(
       alignedTable(
         ['Option', 'Low min', 'Likely min', 'High min', 'Reaches goal %'],
@@ -79,3 +78,7 @@ export const spreadVerb: Verb = {
     return done;
   },
 };
+
+function one(figure: number): string {
+  return formatFixed(figure, 1, 'en');
+}
