@@ -122,7 +122,7 @@ export function readHeader(header: string): HeaderReading {
   const words = header
     .normalize('NFKD')
     .replaceAll(/\p{M}/gu, '')
-    .replaceAll(/([a-z])([A-Z])/g, '$1 $2')
+    .replaceAll(/([a-z]{2})([A-Z])/g, '$1 $2')
     .replaceAll(/([A-Za-z])(\d)/g, '$1 $2')
     .replaceAll(/(\d)([A-Za-z])/g, '$1 $2')
     .split(/[^A-Za-z0-9°Ω]+/)

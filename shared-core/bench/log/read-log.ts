@@ -105,7 +105,7 @@ export function createLogReader(mapping: LogMapping): LogReader {
     else if (
       mapping.time.format !== 'h:m:s' &&
       current.time.length() > 20 &&
-      time <= first + 1e-3 * (current.lastTime - first) &&
+      Math.abs(time - first) <= 1e-3 * (current.lastTime - first) &&
       current.lastTime > time
     ) {
       restarts += 1;
