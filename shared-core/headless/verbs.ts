@@ -5,6 +5,7 @@ import { findingsVerb } from './verbs/findings.ts';
 import { fitVerb } from './verbs/fit.ts';
 import { runVerb } from './verbs/run.ts';
 import { sampleVerb } from './verbs/sample.ts';
+import { searchVerb } from './verbs/search.ts';
 import { sensitivityVerb } from './verbs/sensitivity.ts';
 import { spreadVerb } from './verbs/spread.ts';
 import { schemaVerb } from './verbs/schema.ts';
@@ -24,6 +25,7 @@ export const verbs: readonly Verb[] = [
   wiringVerb,
   spreadVerb,
   sensitivityVerb,
+  searchVerb,
   workingVerb,
   schemaVerb,
 ];

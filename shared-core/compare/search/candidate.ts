@@ -6,6 +6,8 @@ import type { Size } from './fit-in-bay.ts';
 /** Rules by which a candidate falls out, in the order in which they are asked. Stable identifiers. */
 export const rejectRules = [
   'chemistry',
+  // Lithium groups without management are not proposed: nothing would stop an overcharge or a deep discharge.
+  'no-bms',
   'voltage',
   'controller-voltage',
   'mass',

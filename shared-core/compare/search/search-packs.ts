@@ -19,6 +19,7 @@ export function searchPacks(plan: Plan, wishes: SearchWishes): SearchResult {
   const outing = outingOf(plan, wishes.outingId);
   const rejected: Record<RejectRule, number> = {
     chemistry: 0,
+    'no-bms': 0,
     voltage: 0,
     'controller-voltage': 0,
     mass: 0,
@@ -99,6 +100,7 @@ function screen(
   const count = seriesCount * parallelCount;
   const nominalV = cells * traits.nominalV;
   if (!wishes.chemistries.includes(block.chemistry)) return 'chemistry';
+  if (traits.family === 'lithium' && block.bms === null) return 'no-bms';
   if (nominalV < wishes.leastVoltageV || nominalV > wishes.mostVoltageV) return 'voltage';
   const endV = seriesCount * (block.chargeEndVoltageV ?? block.cellGroups * traits.chargeEndV);
   if (endV > (plan.machine.controller.maximumVoltageV ?? Infinity)) return 'controller-voltage';

@@ -52,3 +52,10 @@ test('every candidate is found, rejected by one rule, or not run', () => {
   expect(result.candidateCount).toBe(blocks.length * 16 * 12);
   expect(fellOut + result.notRunCount + result.found.length).toBe(result.candidateCount);
 });
+
+test('bare lithium groups without a management system are never proposed', () => {
+  const groups = { ...wishes, blocks: [libraryBlock('lfp-cell-20ah')], mostSeries: 8 };
+  const result = searchPacks(plan, groups);
+  expect(result.found).toEqual([]);
+  expect(result.rejected['no-bms']).toBe(result.candidateCount);
+});
