@@ -100,7 +100,7 @@ export function bareMachine(changes: Partial<Machine> = {}): Machine {
     bay: { lengthMm: null, widthMm: null, heightMm: null, massLimitKg: null },
     drive: bareDrive(),
     ...changes,
-  } as Machine;
+  };
 }
 
 export function driveLoad(changes: Partial<DriveLoad> = {}): DriveLoad {

@@ -13,7 +13,7 @@ export function schemaWords(): string[] {
     if (schema instanceof z.ZodNullable) visit(schema.unwrap() as z.ZodType);
     if (schema instanceof z.ZodArray) visit(schema.element as z.ZodType);
     if (schema instanceof z.ZodObject) {
-      for (const child of Object.values(schema.shape as Record<string, z.ZodType>)) visit(child);
+      for (const child of Object.values(schema.shape)) visit(child);
     }
     if (schema instanceof z.ZodUnion) {
       for (const option of schema.options) visit(option as z.ZodType);
