@@ -50,6 +50,8 @@ export interface MotionStep {
 export const copperPerK = 0.00393;
 /** Largest share of the distance to the settled speed that one step may bridge, squared; sets the accuracy of a start. */
 const settleTolerance = 4e-3;
+/** From this share of the battery limit on a power is asked as a current. */
+const nearLimit = 0.8;
 const limpHysteresis = 1.04;
 
 /** Motors, gears and road in motion: asks the bus for current and moves the machine with what it gets. */
@@ -89,7 +91,7 @@ export class DriveMotion {
     const { state, step, train } = this;
     this.resolve(command, state.busV, 0);
     const { point, accelerationMps2: a, dampingPerS: damping } = step;
-    if (step.holding) return Infinity;
+    if (step.holding) return this.holdStepS(command);
     let longest = this.rampStepS(command);
     if (a === 0) return longest;
     const speed = state.speedMps;
@@ -135,6 +137,11 @@ export class DriveMotion {
       ? speed
       : Math.max(0, meanSpeed(speed, accelerationMps2, dampingPerS, plannedS));
     busTerms(into, point, this.train, command.gear, this.limits, mean);
+    // A constant power at a voltage that is about to sag would overrun the controller's battery limit for a step.
+    if (into.powerW > nearLimit * busV * this.limits.batteryA) {
+      into.currentA = Math.min(this.limits.batteryA, into.powerW / busV);
+      into.powerW = 0;
+    }
   }
 
   /** Moves on by `stepS` at the mean bus voltage, adding to the totals. */
@@ -253,6 +260,14 @@ export class DriveMotion {
   private firstStepS({ gear, road }: MotionCommand): number {
     const timeS = (road.inertiaKg * gear.resistanceOhm) / (gear.efficiency * gear.forcePerA ** 2);
     return Math.max(1e-3, 0.006 * timeS);
+  }
+
+  /** A speed held with little to spare is looked at often: a sagging pack soon lets the controller's limits take over. */
+  private holdStepS(command: MotionCommand): number {
+    const { state, step, train } = this;
+    const motorV = this.holdingDuty(command, 1);
+    const batteryA = (step.point.motorA * motorV) / (train.controllerEfficiency * state.busV);
+    return motorV > 0.85 * state.busV || batteryA > 0.7 * train.batteryLimitA ? 0.25 : Infinity;
   }
 
   private rampStepS(command: MotionCommand): number {
