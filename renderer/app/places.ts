@@ -58,4 +58,13 @@ export const places: readonly Place[] = [
     })),
     fields: [/^week(\.|$)/],
   },
+  {
+    id: 'wiring',
+    command: 'place.wiring',
+    icon: 'wiring',
+    body: lazy(async () => ({
+      default: (await import('../places/wiring/WiringPlace.tsx')).WiringPlace,
+    })),
+    fields: [/^wiring(\.|$)/],
+  },
 ];

@@ -18,7 +18,7 @@ export function checkWiring(
         `wiring.branches.${index}.${end}`,
         {
           en: `The branch ${branch.name} leads to ${branch[end]}, which is not a device of the wiring.`,
-          de: `Der Zweig ${branch.name} führt zu ${branch[end]}; das ist kein Gerät der Verdrahtung.`,
+          de: `Der Zweig ${branch.name} führt zu ${branch[end]}; das ist kein Gerät der Verkabelung.`,
         },
         { en: `Use one of: ${list}.`, de: `Möglich: ${list}.` },
       );

@@ -38,6 +38,12 @@ export interface CommissioningStep {
   readonly verdict: 'passed' | 'failed' | 'open';
 }
 
+const answer: Expectation = { kind: 'answer' };
+
+function range(min: number, max: number | null, unit: string): Expectation {
+  return { kind: 'range', min, max, unit };
+}
+
 /** Identifier of the step in which the pack's voltage is read at the last open connector. */
 export const packVoltageStep = 'pack-voltage';
 
@@ -90,13 +96,6 @@ export function commissioningSteps(
       verdict: verdictOf(expected, reading),
     });
   };
-  const range = (min: number, max: number | null, unit: string): Expectation => ({
-    kind: 'range',
-    min,
-    max,
-    unit,
-  });
-  const answer: Expectation = { kind: 'answer' };
   const say = (value: number) => formatSignificant(value, 3, language);
   const { pack } = option;
   const whole = expectedPackVoltage(option);

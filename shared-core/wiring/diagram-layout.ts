@@ -1,32 +1,21 @@
-import type { WiringBranch, WiringDevice } from '../plan/schema/wiring-branch.ts';
-import { stroke, words } from './diagram-shapes.ts';
-import type { DiagramShape, ShapeRole } from './diagram-shapes.ts';
+import type { WiringDevice } from '../plan/schema/wiring-branch.ts';
+import {
+  branchSymbols,
+  contentOffset,
+  deviceSymbol,
+  drawBranch,
+  elementGap,
+  halfNameWidth,
+  isDot,
+  letterWidth,
+  nameLetterWidth,
+  nameLines,
+} from './diagram-branch.ts';
+import type { DiagramNotes, DiagramTarget } from './diagram-branch.ts';
+import { words } from './diagram-shapes.ts';
+import type { DiagramShape } from './diagram-shapes.ts';
 import { drawSymbol, symbolHalfWidth } from './diagram-symbols.ts';
-import type { SymbolKind } from './diagram-symbols.ts';
 import type { Topology } from './topology.ts';
-
-/** Texts beside a branch: its size above the line, its currents and drop below. */
-export interface BranchNote {
-  readonly size: string;
-  readonly value: string;
-  readonly role: ShapeRole;
-}
-
-export interface DiagramNotes {
-  branch(index: number): BranchNote;
-  /** Text under a device, such as its voltage. */
-  device(id: string): string;
-}
-
-/** Where a branch or device lies, for selection by pointer. */
-export interface DiagramTarget {
-  readonly kind: 'branch' | 'device';
-  readonly id: string;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 export interface OneLineDiagram {
   readonly width: number;
@@ -37,41 +26,10 @@ export interface OneLineDiagram {
   readonly summary: string;
 }
 
-const rowHeight = 92;
-const marginX = 26;
-const marginY = 46;
-/** Width of a letter of the size and value lines, in diagram units; a little generous so that lines never touch. */
-const letterWidth = 5.9;
-const elementGap = 12;
-
-const deviceSymbol: Readonly<Record<WiringDevice['kind'], SymbolKind>> = {
-  string: 'battery',
-  pack: 'junction',
-  'mid-point': 'battery',
-  junction: 'junction',
-  controller: 'motor-controller',
-  motor: 'motor',
-  'brake-resistor': 'resistor',
-  converter: 'dc-converter',
-  accessory: 'load',
-  'charge-port': 'socket',
-};
-
-/** Symbols of a branch in order from the source: fuse nearest, then switch, then connector. */
-export function branchSymbols(branch: WiringBranch): SymbolKind[] {
-  const symbols: SymbolKind[] = [];
-  if (branch.fuse !== null)
-    symbols.push(branch.fuse.class.startsWith('breaker') ? 'breaker' : 'fuse');
-  if (branch.switchgear !== null) {
-    const { kind } = branch.switchgear;
-    symbols.push(
-      kind === 'isolator' ? 'disconnector' : kind === 'contactor' ? 'contactor' : 'make-contact',
-    );
-  }
-  if (branch.connector !== null) symbols.push('plug-socket');
-  return symbols;
-}
-
+const rowHeight = 96;
+const marginX = 22;
+const marginTop = 58;
+const marginBottom = 48;
 interface Placed {
   readonly device: WiringDevice;
   readonly column: number;
@@ -88,47 +46,56 @@ export function layoutDiagram(topology: Topology, notes: DiagramNotes): OneLineD
   const columnX = columnPlaces(topology, placed, notes, columns);
   const shapes: DiagramShape[] = [];
   const targets: DiagramTarget[] = [];
-  const at = (place: Placed) => ({ x: columnX[place.column]!, y: marginY + place.row * rowHeight });
+  const at = (place: Placed) => ({
+    x: columnX[place.column]!,
+    y: marginTop + place.row * rowHeight,
+  });
   topology.branches.forEach((entry, index) => {
     const from = placed.get(entry.branch.from);
     const to = placed.get(entry.branch.to);
     if (from === undefined || to === undefined) return;
-    drawBranch(
-      entry.branch,
-      notes.branch(index),
-      at(from),
-      at(to),
-      from.device,
-      to.device,
-      !tree.has(index),
-      shapes,
-      targets,
-    );
+    const ends = { from: at(from), to: at(to), fromDevice: from.device, toDevice: to.device };
+    const drawn = drawBranch(entry.branch, notes.branch(index), ends, !tree.has(index));
+    shapes.push(...drawn.shapes);
+    if (drawn.target !== null) targets.push(drawn.target);
   });
   for (const place of placed.values()) {
     const { x, y } = at(place);
-    const symbol = deviceSymbol[place.device.kind];
+    const { device } = place;
+    const symbol = deviceSymbol[device.kind];
     const half = Math.max(12, symbolHalfWidth[symbol]);
     shapes.push(...drawSymbol(symbol, x, y));
-    const drawnName = place.device.kind === 'junction' || place.device.kind === 'pack';
-    shapes.push(words(x, y - (drawnName ? 12 : 24), place.device.name, 'name'));
-    shapes.push(words(x, y + (drawnName ? 20 : 32), notes.device(place.device.id), 'value'));
+    const lines = nameLines(device.name);
+    const foot = isDot(device) ? 12 : 24;
+    lines.forEach((text, index) =>
+      shapes.push(words(x, y - foot - 13 * (lines.length - 1 - index), text, 'name')),
+    );
+    const value = notes.device(device.id);
+    shapes.push(
+      isDot(device)
+        ? words(x - 6, y + 17, value, 'value', 'end')
+        : words(x, y + 32, value, 'value'),
+    );
     targets.push({
       kind: 'device',
-      id: place.device.id,
+      id: device.id,
       x: x - half,
       y: y - 20,
       width: 2 * half,
       height: 40,
     });
   }
-  const names = topology.branches.map(({ branch }) => branch.name).join(', ');
+  const nameOf = (id: string) => topology.devices.find((device) => device.id === id)?.name ?? id;
+  const last = [...placed.values()].filter((place) => place.column === columns - 1);
+  const overhang = Math.max(20, ...last.map((place) => halfNameWidth(place.device)));
   return {
-    width: Math.round((columnX[columns - 1] ?? 0) + 70 + marginX),
-    height: marginY * 2 + Math.max(0, rows - 1) * rowHeight,
+    width: Math.ceil((columnX[columns - 1] ?? 0) + overhang + marginX),
+    height: marginTop + marginBottom + Math.max(0, rows - 1) * rowHeight,
     shapes,
     targets,
-    summary: `${placed.size}: ${[...placed.values()].map((place) => place.device.name).join(', ')}. ${topology.branches.length}: ${names}.`,
+    summary: topology.branches
+      .map(({ branch }) => `${branch.name}: ${nameOf(branch.from)} – ${nameOf(branch.to)}`)
+      .join('; '),
   };
 }
 
@@ -199,69 +166,19 @@ function columnPlaces(
       (sum, kind) => sum + 2 * symbolHalfWidth[kind] + elementGap,
       0,
     );
-    const text = Math.max(note.size.length, note.value.length, branch.name.length) * letterWidth;
-    widths[to.column] = Math.max(widths[to.column]!, Math.max(elements, text) + 74);
+    const text = Math.max(
+      note.size.length * letterWidth,
+      note.value.length * letterWidth,
+      branch.name.length * nameLetterWidth,
+    );
+    const lead = contentOffset(from.device, from.row === to.row);
+    const needed = lead + Math.max(elements, text) + 12 + halfNameWidth(to.device);
+    widths[to.column] = Math.max(widths[to.column]!, needed);
   });
-  let x = marginX + 26;
+  const first = [...placed.values()].filter((place) => place.column === 0);
+  let x = marginX + Math.max(20, ...first.map((place) => halfNameWidth(place.device)));
   return widths.map((width, column) => {
     if (column > 0) x += width;
-    return x;
-  });
-}
-
-interface Point {
-  readonly x: number;
-  readonly y: number;
-}
-
-function drawBranch(
-  branch: WiringBranch,
-  note: BranchNote,
-  from: Point,
-  to: Point,
-  fromDevice: WiringDevice,
-  toDevice: WiringDevice,
-  loop: boolean,
-  shapes: DiagramShape[],
-  targets: DiagramTarget[],
-): void {
-  const startX = from.x + symbolHalfWidth[deviceSymbol[fromDevice.kind]];
-  const endX = to.x - symbolHalfWidth[deviceSymbol[toDevice.kind]];
-  const turnX = startX + 14;
-  if (loop) {
-    shapes.push(
-      stroke(`M${startX} ${from.y}h10V${to.y - 34}H${endX - 8}V${to.y}H${endX}`, 'wire', true),
-    );
-    return;
-  }
-  if (from.y !== to.y) shapes.push(stroke(`M${startX} ${from.y}H${turnX}V${to.y}`, 'wire'));
-  let x = from.y === to.y ? startX : turnX;
-  const lineStart = x;
-  const symbols = branchSymbols(branch);
-  x += 4;
-  let drawnTo = lineStart;
-  for (const kind of symbols) {
-    const half = symbolHalfWidth[kind];
-    const centre = x + half;
-    shapes.push(stroke(`M${drawnTo} ${to.y}H${centre - half}`, 'wire'));
-    shapes.push(...drawSymbol(kind, centre, to.y));
-    if (branch.fuse !== null && (kind === 'fuse' || kind === 'breaker')) {
-      shapes.push(words(centre, to.y + 17, `${branch.fuse.ratedA} A`, 'size'));
-    }
-    drawnTo = centre + half;
-    x = drawnTo + elementGap;
-  }
-  shapes.push(stroke(`M${drawnTo} ${to.y}H${endX}`, 'wire'));
-  const textX = lineStart + 8;
-  shapes.push(words(textX, to.y - 26, branch.name, 'name', 'start'));
-  shapes.push(words(textX, to.y - 13, note.size, 'size', 'start'));
-  shapes.push(words(textX, to.y + 31, note.value, note.role, 'start'));
-  targets.push({
-    kind: 'branch',
-    id: branch.id,
-    x: lineStart,
-    y: to.y - 38,
-    width: endX - lineStart,
-    height: 74,
+    return Math.round(x);
   });
 }

@@ -20,7 +20,8 @@ export type {
 export { deduceWires } from './deduce-wires.ts';
 export type { Deduction, MeterFrame } from './deduce-wires.ts';
 export { diagramOf } from './diagram-of.ts';
-export type { DiagramTarget, OneLineDiagram } from './diagram-layout.ts';
+export type { DiagramTarget } from './diagram-branch.ts';
+export type { OneLineDiagram } from './diagram-layout.ts';
 export type { DiagramShape, ShapeRole } from './diagram-shapes.ts';
 export { diagramSvg } from './diagram-svg.ts';
 export { fuseClasses } from './fuse-classes.ts';

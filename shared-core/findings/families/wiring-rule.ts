@@ -46,7 +46,7 @@ function askForWiring(voice: RuleVoice): Finding {
   return voice.notChecked({
     missing: {
       en: 'the wiring is missing; the place Wiring proposes one from the plan.',
-      de: 'die Verdrahtung fehlt; der Bereich Verdrahtung schlägt eine aus dem Plan vor.',
+      de: 'die Verkabelung fehlt; der Ort Verkabelung schlägt eine aus dem Plan vor.',
     },
     fields: ['wiring'],
   });

@@ -1,13 +1,10 @@
 import { newDevice } from '../../wiring/new-parts.ts';
 import type { Wiring } from '../schema/wiring.ts';
+import type { WiringDevice } from '../schema/wiring-branch.ts';
 import { connector, fuse, line, switchgear } from './wiring-lines.ts';
 
 /** Wiring of the campsite tug: two motors, brake resistor, accessories on a converter. Invented. */
 export function campsiteTugWiring(): Wiring {
-  const lamp = (id: string, name: string, accessoryId: string) => ({
-    ...newDevice(id, 'accessory', name),
-    accessoryId,
-  });
   return {
     devices: [
       newDevice('string', 'string', 'Blocks'),
@@ -68,4 +65,8 @@ export function campsiteTugWiring(): Wiring {
     register: [],
     readings: [],
   };
+}
+
+function lamp(id: string, name: string, accessoryId: string): WiringDevice {
+  return { ...newDevice(id, 'accessory', name), accessoryId };
 }
