@@ -25,7 +25,7 @@ export default defineConfig({
           name: 'shell',
           include: ['tests/electron/**/*.test.ts'],
           globalSetup: ['tests/support/shell-setup.ts'],
-          testTimeout: 30_000,
+          testTimeout: 60_000,
           hookTimeout: 60_000,
         },
       },

@@ -32,5 +32,7 @@ export const config = (outDir) => ({
     },
     manifest: true,
     chunkSizeWarningLimit: 1500,
+    // A slow machine is no fault of the build.
+    rollupOptions: { checks: { pluginTimings: false } },
   },
 });
