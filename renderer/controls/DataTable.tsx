@@ -4,7 +4,7 @@ import './table.css';
 export interface Column {
   readonly id: string;
   /** Empty over a column of buttons. */
-  readonly label: string;
+  readonly label: ReactNode;
   readonly unit?: string;
   readonly isNumber?: boolean;
 }

@@ -78,7 +78,7 @@ export const driveTextDe: DriveTexts = {
     'Auf Metall montieren, fern von Kabeln und Kunststoff. Erst mit freien Rädern, dann im Schritt erproben, bevor jemand fährt. Herstellerangaben und örtliche Vorschriften gehen vor.',
   voltageTitle: 'Was die Spannung bewirkt',
   voltageLead: (surface) =>
-    `Jede Möglichkeit mit Vollgas, Akku voll, auf ${surface}. Wo Daten fehlen, stehen Fragen.`,
+    `Jede Möglichkeit mit Vollgas, Akku voll. Untergrund: ${surface}. Wo Daten fehlen, stehen Fragen.`,
   option: 'Möglichkeit, Gang',
   topSpeed: 'Höchstgeschwindigkeit',
   startEach: 'Anlauf je Motor',
@@ -125,7 +125,7 @@ export const driveTextDe: DriveTexts = {
   commandTitle: 'Gefahren nach',
   firstGear: 'Erster Gang',
   notSet: 'nach Dauer',
-  legDetails: 'Abschnitt',
+  legMore: 'Halte, Strecke, Last, Wind',
   runTitle: 'Der Antrieb auf dieser Fahrt',
   runLead: 'Geschwindigkeit, Ströme und Wärme, solange mit dem Motormodell gefahren wird.',
   figure: 'Wert',

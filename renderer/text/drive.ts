@@ -91,7 +91,7 @@ export interface DriveTexts {
   readonly commandTitle: string;
   readonly firstGear: string;
   readonly notSet: string;
-  readonly legDetails: string;
+  readonly legMore: string;
   readonly runTitle: string;
   readonly runLead: string;
   readonly figure: string;
@@ -253,7 +253,7 @@ const en: DriveTexts = {
   commandTitle: 'Driven by',
   firstGear: 'First gear',
   notSet: 'by duration',
-  legDetails: 'Leg',
+  legMore: 'Halts, distance, load, wind',
   runTitle: 'The drive on this outing',
   runLead: 'Speed, currents and heat while the legs are driven with the motor model.',
   figure: 'Figure',

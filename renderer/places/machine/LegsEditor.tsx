@@ -1,3 +1,5 @@
+import { useMemo } from 'react';
+import { cruisePowerW } from '#core/drive/cruise-power.ts';
 import { newLeg } from '#core/plan/defaults.ts';
 import type { Leg } from '#core/plan/schema/outing.ts';
 import { Button, IconButton } from '../../controls/Button.tsx';
@@ -40,10 +42,24 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
   };
   const supplyV = study?.options[0]?.nominalVoltageV ?? 24;
   const roundMin = legs.reduce((sum, leg) => sum + leg.durationMin, 0);
-  const watts = averagePowerW(legs, supplyV);
+  const machine = usePlan((plan) => plan.machine);
+  const option = usePlan((plan) => plan.options[0]);
+  // For the drawing a driven leg stands with the power of its even rolling.
+  const drawn = useMemo(
+    () =>
+      legs.map((leg) => {
+        if (leg.load?.kind !== 'drive' || option === undefined) return leg;
+        const powerW = cruisePowerW(machine, option, leg.load, supplyV);
+        return powerW === null ? leg : { ...leg, load: { kind: 'power' as const, powerW } };
+      }),
+    [legs, machine, option, supplyV],
+  );
+  const watts = drawn.some((leg, index) => leg !== legs[index])
+    ? null
+    : averagePowerW(legs, supplyV);
   return (
     <div className="legs">
-      <LegBar legs={legs} supplyV={supplyV} />
+      <LegBar legs={drawn} supplyV={supplyV} />
       {watts === null ? null : (
         <p className="soft">
           {text.legsTitle(formatMinutes(roundMin, language), `${formatFigure(watts, language)} W`)}

@@ -21,7 +21,7 @@ export const LoadFields = ({ path, name, kinds }: LoadFieldsProps) => {
   const field = valueFieldOf(kind);
   const offered = kinds.includes(kind) ? kinds : [...kinds, kind];
   return (
-    <div className="load-fields">
+    <div className={field === null ? 'load-fields load-wide' : 'load-fields'}>
       <Choice
         label={`${text.loadKind}, ${name}`}
         hideLabel
@@ -30,9 +30,7 @@ export const LoadFields = ({ path, name, kinds }: LoadFieldsProps) => {
         onChoose={(next) => editField(text.loadKind, path, freshLoad(next as LoadKind, load))}
         field={path}
       />
-      {field === null ? (
-        <span />
-      ) : (
+      {field === null ? null : (
         <QuantityField
           path={`${path}.${field}`}
           label={`${text.loadKinds[kind]}, ${name}`}

@@ -5,7 +5,9 @@ import { TextField } from '../../controls/TextField.tsx';
 import { machineTexts } from '../../text/machine.ts';
 import { useText } from '../../text/use-text.ts';
 import { AccessoriesSection } from './AccessoriesSection.tsx';
+import { BrakeSection } from './drive/BrakeSection.tsx';
 import { DriveSection } from './drive/DriveSection.tsx';
+import { StopChainSection } from './drive/StopChainSection.tsx';
 import { ConverterSection } from './ConverterSection.tsx';
 import { OutingsSection } from './OutingsSection.tsx';
 import './machine.css';
@@ -39,6 +41,8 @@ export const MachinePlace = () => {
             </div>
           </Disclosure>
         </Section>
+        <BrakeSection />
+        <StopChainSection />
         <ConverterSection />
         <Section title={text.bayTitle} lead={text.bayLead}>
           <div className="field-grid">

@@ -7,6 +7,7 @@ import { driveTexts } from '../../text/drive.ts';
 import type { DriveTexts } from '../../text/drive.ts';
 import { formatFigure, formatFixed } from '../../text/format.ts';
 import { useText } from '../../text/use-text.ts';
+import '../machine/drive/drive.css';
 
 type RowId = keyof DriveTexts['runRows'];
 
@@ -61,7 +62,7 @@ export const DriveRunSection = ({ study }: { readonly study: PlanStudy }) => {
   const figure = (value: number | null): string =>
     value === null ? '?' : formatFigure(value, language);
   return (
-    <div className="run-pair">
+    <div className="run-pair drive-table">
       <Section title={text.runTitle} lead={text.runLead}>
         <DataTable
           caption={text.runTitle}

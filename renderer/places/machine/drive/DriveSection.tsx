@@ -7,17 +7,15 @@ import { edit, usePlan } from '../../../state/plan-store.ts';
 import { useSettings } from '../../../state/settings-store.ts';
 import { driveTexts } from '../../../text/drive.ts';
 import { useText } from '../../../text/use-text.ts';
-import { BrakeSection } from './BrakeSection.tsx';
 import { ControlFields } from './ControlFields.tsx';
 import { entriesOf, surfaceEntries } from './entries.ts';
 import { GearRows } from './GearRows.tsx';
 import { MotorFields } from './MotorFields.tsx';
-import { StopChainSection } from './StopChainSection.tsx';
 import { TemplateButtons } from './TemplateButtons.tsx';
 import { VoltageSection } from './VoltageSection.tsx';
 import './drive.css';
 
-/** Everything that turns the pack's current into motion, and stops it again. */
+/** What turns the pack's current into motion, and what another voltage makes of it. */
 export const DriveSection = () => {
   const text = useText(driveTexts);
   const drive = usePlan((plan) => plan.machine.drive);
@@ -46,8 +44,6 @@ export const DriveSection = () => {
     <>
       <DriveInputs />
       <VoltageSection />
-      <BrakeSection />
-      <StopChainSection />
     </>
   );
 };

@@ -1,4 +1,5 @@
 import { ChoiceField, Choice } from '../../../controls/ChoiceField.tsx';
+import { Disclosure } from '../../../controls/Disclosure.tsx';
 import { QuantityField } from '../../../controls/QuantityField.tsx';
 import { editField, readField } from '../../../state/plan-path.ts';
 import { usePlan } from '../../../state/plan-store.ts';
@@ -26,40 +27,46 @@ export const LegDriveFields = ({ path }: { readonly path: string }) => {
   }
   if (load?.kind !== 'drive') return null;
   return (
-    <div className="field-grid leg-details">
-      <Choice
-        label={text.commandTitle}
-        value={load.command.kind}
-        entries={entriesOf(text.command)}
-        onChoose={(kind) =>
-          editField(
-            text.commandTitle,
-            `${path}.command`,
-            kind === 'speed' ? { kind, targetSpeedKmh: 5 } : { kind, throttlePercent: 100 },
-          )
-        }
-      />
-      <QuantityField
-        path={`${path}.command.${load.command.kind === 'speed' ? 'targetSpeedKmh' : 'throttlePercent'}`}
-      />
-      <ChoiceField path={`${path}.surface`} entries={surfaceEntries(language)} />
-      <QuantityField path={`${path}.gradePercent`} />
-      {gears === undefined || gears.length < 2 ? null : (
+    <div className="leg-details">
+      <div className="field-grid">
         <Choice
-          label={text.gear}
-          value={load.gearId ?? ''}
-          entries={[
-            { value: '', label: text.firstGear },
-            ...gears.map(({ id, name }) => ({ value: id, label: name })),
-          ]}
-          onChoose={(id) => editField(text.gear, `${path}.gearId`, id === '' ? null : id)}
+          label={text.commandTitle}
+          value={load.command.kind}
+          entries={entriesOf(text.command)}
+          onChoose={(kind) =>
+            editField(
+              text.commandTitle,
+              `${path}.command`,
+              kind === 'speed' ? { kind, targetSpeedKmh: 5 } : { kind, throttlePercent: 100 },
+            )
+          }
         />
-      )}
-      <QuantityField path={`${path}.starts`} />
-      <QuantityField path={`${path}.haltS`} />
-      <QuantityField path={`${path}.distanceM`} emptyWords={text.notSet} />
-      <QuantityField path={`${path}.loadPercent`} />
-      <QuantityField path={`${path}.headwindKmh`} />
+        <QuantityField
+          path={`${path}.command.${load.command.kind === 'speed' ? 'targetSpeedKmh' : 'throttlePercent'}`}
+        />
+        <ChoiceField path={`${path}.surface`} entries={surfaceEntries(language)} />
+        <QuantityField path={`${path}.gradePercent`} />
+        {gears === undefined || gears.length < 2 ? null : (
+          <Choice
+            label={text.gear}
+            value={load.gearId ?? ''}
+            entries={[
+              { value: '', label: text.firstGear },
+              ...gears.map(({ id, name }) => ({ value: id, label: name })),
+            ]}
+            onChoose={(id) => editField(text.gear, `${path}.gearId`, id === '' ? null : id)}
+          />
+        )}
+        <QuantityField path={`${path}.starts`} />
+      </div>
+      <Disclosure title={text.legMore} holds={path}>
+        <div className="field-grid">
+          <QuantityField path={`${path}.haltS`} />
+          <QuantityField path={`${path}.distanceM`} emptyWords={text.notSet} />
+          <QuantityField path={`${path}.loadPercent`} />
+          <QuantityField path={`${path}.headwindKmh`} />
+        </div>
+      </Disclosure>
     </div>
   );
 };

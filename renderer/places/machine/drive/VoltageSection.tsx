@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, type ReactNode } from 'react';
 import { surfaceById } from '#core/drive/surfaces.ts';
 import { voltageView } from '#core/drive/voltage-view.ts';
 import type { GearView, VoltageView } from '#core/drive/voltage-view.ts';
@@ -31,61 +31,81 @@ export const VoltageSection = () => {
   const figure = (value: number | null): string =>
     value === null ? '?' : formatFigure(value, language);
   const grade = drive.steepestGradePercent;
-  const rows = views.flatMap((view, index) =>
+  const columns = views.flatMap((view, index) =>
     view.ok
-      ? view.gears.map((gear): Row => {
-          const minutes = study?.options.find(({ id }) => id === view.optionId)?.run.runTimeMin;
-          return {
-            id: `${view.optionId} ${gear.gearId}`,
-            cells: {
-              option: (
-                <span className="option-cell">
-                  <SeriesMark index={index} />
-                  {view.optionName}, {gear.gearName}
-                </span>
-              ),
-              motor: figure(gear.voltagePercent),
-              top: figure(gear.topSpeedKmh),
-              start: <StartCell gear={gear} text={text} value={figure(gear.startEachMotorA)} />,
-              pack: figure(gear.startBatteryA),
-              push: figure(gear.startForceN),
-              climb: figure(gear.climbLimitPercent),
-              up: figure(gear.gradeSpeedKmh),
-              load: figure(gear.gradeRatedPercent),
-              run: minutes === undefined ? '' : formatMinutes(minutes, language),
-            },
-          };
-        })
+      ? view.gears.map((gear) => ({
+          id: `${view.optionId} ${gear.gearId}`,
+          head: (
+            <span className="drive-head">
+              <SeriesMark index={index} />
+              {view.optionName}
+              <span className="soft">{gear.gearName}</span>
+            </span>
+          ),
+          gear,
+          minutes: study?.options.find(({ id }) => id === view.optionId)?.run.runTimeMin ?? null,
+        }))
       : [],
   );
+  const onGrade = text.onGrade(grade === null ? '? %' : `${figure(grade)} %`);
+  const lines: readonly (readonly [
+    label: string,
+    unit: string,
+    read: (gear: GearView) => ReactNode,
+  ])[] = [
+    [text.topSpeed, 'km/h', (gear) => figure(gear.topSpeedKmh)],
+    [text.motorVoltage, '%', (gear) => figure(gear.voltagePercent)],
+    [
+      text.startEach,
+      'A',
+      (gear) => <StartCell gear={gear} text={text} value={figure(gear.startEachMotorA)} />,
+    ],
+    [text.startPack, 'A', (gear) => figure(gear.startBatteryA)],
+    [text.thrust, 'N', (gear) => figure(gear.startForceN)],
+    [text.climbs, '%', (gear) => figure(gear.climbLimitPercent)],
+    [onGrade, 'km/h', (gear) => figure(gear.gradeSpeedKmh)],
+    [text.againstRating, '%', (gear) => figure(gear.gradeRatedPercent)],
+  ];
+  const rows: Row[] = lines.map(([label, unit, read]) => ({
+    id: label,
+    cells: {
+      figure: (
+        <>
+          {label} <span className="faint">{unit}</span>
+        </>
+      ),
+      ...Object.fromEntries(columns.map(({ id, gear }) => [id, read(gear)])),
+    },
+  }));
+  rows.push({
+    id: 'run',
+    cells: {
+      figure: text.runTime,
+      ...Object.fromEntries(
+        columns.map(({ id, minutes }) => [
+          id,
+          minutes === null ? '' : formatMinutes(minutes, language),
+        ]),
+      ),
+    },
+  });
   const open = views.flatMap((view, index) => openQuestions(view, index, text));
   return (
     <Section
       title={text.voltageTitle}
       lead={text.voltageLead(surfaceById(drive.steepestSurface).name[language])}
     >
-      <DataTable
-        caption={text.voltageTitle}
-        hideCaption
-        columns={[
-          { id: 'option', label: text.option },
-          { id: 'top', label: text.topSpeed, unit: 'km/h', isNumber: true },
-          { id: 'motor', label: text.motorVoltage, unit: '%', isNumber: true },
-          { id: 'start', label: text.startEach, unit: 'A', isNumber: true },
-          { id: 'pack', label: text.startPack, unit: 'A', isNumber: true },
-          { id: 'push', label: text.thrust, unit: 'N', isNumber: true },
-          { id: 'climb', label: text.climbs, unit: '%', isNumber: true },
-          {
-            id: 'up',
-            label: text.onGrade(grade === null ? '? %' : `${figure(grade)} %`),
-            unit: 'km/h',
-            isNumber: true,
-          },
-          { id: 'load', label: text.againstRating, unit: '%', isNumber: true },
-          { id: 'run', label: text.runTime, isNumber: true },
-        ]}
-        rows={rows}
-      />
+      <div className="drive-table">
+        <DataTable
+          caption={text.voltageTitle}
+          hideCaption
+          columns={[
+            { id: 'figure', label: text.figure },
+            ...columns.map(({ id, head }) => ({ id, label: head, isNumber: true })),
+          ]}
+          rows={rows}
+        />
+      </div>
       {open.length === 0 ? null : (
         <div className="drive-questions">
           <h3 className="drive-part-title">{text.questions}</h3>
