@@ -103,6 +103,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
 
   const empty =
     props.emptyWords ?? (props.assumed === undefined ? text.notKnown : text.assumed(props.assumed));
+  const short = props.assumed === undefined ? empty : text.assumedShort(props.assumed);
   return (
     <FieldFrame
       id={id}
@@ -134,7 +135,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
           aria-describedby={trouble === null ? undefined : `${id}-error`}
           data-field={props.field}
           data-draft={draft !== null && draft !== written}
-          placeholder={nullable ? empty : ''}
+          placeholder={nullable ? short : ''}
           title={nullable && value === null ? empty : undefined}
           value={shown}
           onChange={(event) =>

@@ -27,13 +27,16 @@ export function readQuantity(
 ): TypedQuantity {
   if (text.trim() === '') return { kind: 'empty' };
   const reading = parseQuantity(text, shown === '' ? '1' : shown, { decimalMark });
-  if (reading.ok) return { kind: 'value', value: convertShown(reading.value, shown, stored) };
+  // The conversion of the typed unit leaves dust: 8 mph is 12.874752 km/h, not …751999999997.
+  const keep = (value: number): number =>
+    convertShown(Number(value.toPrecision(12)), shown, stored);
+  if (reading.ok) return { kind: 'value', value: keep(reading.value) };
   if (reading.kind === 'mistake') return reading;
   return {
     kind: 'question',
     readings: reading.readings.map(({ label, value }) => ({
       label: label.replace(/ 1$/, ''),
-      value: convertShown(value, shown, stored),
+      value: keep(value),
     })),
   };
 }

@@ -3,6 +3,8 @@ import type { Texts } from './use-text.ts';
 interface ControlTexts {
   readonly notKnown: string;
   readonly assumed: (value: string) => string;
+  /** The same where there is little room. */
+  readonly assumedShort: (value: string) => string;
   readonly setNotKnown: string;
   /** Where the words of the unit reader are English only. */
   readonly mistake: (problem: string, remedy: string, unit: string) => string;
@@ -30,6 +32,7 @@ export const controlTexts: Texts<ControlTexts> = {
   en: {
     notKnown: 'not known',
     assumed: (value) => `not known · ${value} assumed`,
+    assumedShort: (value) => `${value} assumed`,
     setNotKnown: 'Set to not known',
     mistake: (problem, remedy) => `${problem} ${remedy}`,
     needed: (range) => `A value is needed here: ${range}.`,
@@ -54,6 +57,7 @@ export const controlTexts: Texts<ControlTexts> = {
   de: {
     notKnown: 'nicht bekannt',
     assumed: (value) => `nicht bekannt · ${value} angenommen`,
+    assumedShort: (value) => `${value} angenommen`,
     setNotKnown: 'Auf „nicht bekannt“ setzen',
     mistake: (_problem, _remedy, unit) =>
       unit === ''

@@ -14,8 +14,11 @@ test('does the main job without a pointer', async ({ cart }) => {
   await cart.keyboard.press('ArrowUp');
   await expect(field).toHaveValue('20');
   await expect.poll(() => runTime(cart, 0)).not.toBe(before);
-  await cart.keyboard.press('Control+z');
-  await expect(field).toHaveValue('18');
+  // Quick strokes are one step and slow ones two; how quick they arrive is the machine's affair.
+  await expect(async () => {
+    await cart.keyboard.press('Control+z');
+    await expect(field).toHaveValue('18', { timeout: 500 });
+  }).toPass();
   await cart.keyboard.press('Alt+3');
   await expect(cart.getByRole('main', { name: 'Run' })).toBeVisible();
   const chart = cart.getByRole('group', { name: /^Discharge/ });
