@@ -1,5 +1,6 @@
 import { headLow, headsPerOne, propagator } from './circuit.ts';
 import type { Circuit } from './circuit.ts';
+import { marchSingle } from './march-single.ts';
 import type { LoadTerms } from '../run/load-source.ts';
 
 /** What a march adds up, and where it must hand back to the careful stepping. */
@@ -16,10 +17,10 @@ export interface March {
 }
 
 /** Movement of the bus in one step that calls for careful stepping [V]. */
-const fastMoveV = 0.05;
+export const fastMoveV = 0.05;
 
 /** Steps between two updates of the temperatures. */
-const stepsPerWarming = 4;
+export const stepsPerWarming = 4;
 
 /**
  * Takes many equal steps under steady loads: the equations of `advance`, `refresh`, `solveBus`, `correct` and `warm`
@@ -44,6 +45,9 @@ export function march(
   const strings = stringOhm.length;
   if (circuit.closed.includes(0) || circuit.previousStepS !== stepS) return 0;
   if (circuit.hysteresisV.some((volts) => volts > 0)) return 0;
+  if (circuit.units.length === 1) {
+    return marchSingle(circuit, terms, harnessOhm, stepS, steps, into);
+  }
   const factors = propagator(circuit, stepS);
   const moved = circuit.inverseChargePerAs.map((perAs) => perAs * stepS);
   // What the current at the end of a step corrects is added at the start of the next one.
@@ -161,7 +165,7 @@ function upperRoot(a: number, b: number, c: number): number {
 }
 
 /** `warm` for the small rises between two calls: `exp(-x)` is taken as `1 - x`. */
-function warmGently(circuit: Circuit, spanS: number): void {
+export function warmGently(circuit: Circuit, spanS: number): void {
   const { temperatureC, heatPerK, coolingPerS, coldRatePerK, ambientC, warmth, heatJ } = circuit;
   for (let unit = 0; unit < heatJ.length; unit += 1) {
     const before = temperatureC[unit]!;

@@ -178,8 +178,9 @@ describe('steps', () => {
 
   test('many equal steps taken at once arrive where the same steps one by one arrive', () => {
     fc.assert(
-      fc.property(blocksOfPack, current, (blocks, currentA) => {
-        const of = packOf(blocks);
+      fc.property(blocksOfPack, current, fc.boolean(), (blocks, currentA, alike) => {
+        const units = [testUnit(testModel(blocks[0]![0]![0]), { count: 2, positions: [1, 2] })];
+        const of = alike ? testPack(testString(units)) : packOf(blocks);
         const load = { kind: 'power', powerW: 20 * currentA } as const;
         const setup = testSetup(of, steadyLoad(load), { cutoffV: 20, harnessOhm: 0.01 });
         // Short of the end: where the voltage falls by volts a second, steps of a second say little either way.
