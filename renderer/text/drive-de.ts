@@ -126,6 +126,22 @@ export const driveTextDe: DriveTexts = {
   firstGear: 'Erster Gang',
   notSet: 'nach Dauer',
   legMore: 'Halte, Strecke, Last, Wind',
+  scaleTitle: 'An einen Messwert anpassen',
+  scaleLead: (gear) =>
+    `Gleichmäßig in der Ebene fahren, Verbraucher aus, und den Akkustrom ablesen. Erste Möglichkeit, Gang „${gear}“.`,
+  scaleSurface: 'Befahrener Untergrund',
+  scaleSpeed: 'Gefahrene Geschwindigkeit',
+  scaleAmps: 'Abgelesener Akkustrom',
+  scaleAnswer: (amps, percent) =>
+    `Das Modell sagt ${amps} A. Mit einem Rollwiderstand von ${percent} stimmt es überein.`,
+  scaleTake: 'Übernehmen',
+  scaleFails: {
+    'not-computable': 'Der Antrieb ist noch nicht berechenbar.',
+    'too-little-current':
+      'So wenig Strom dreht bei dieser Geschwindigkeit nicht einmal die Motoren: Messwert prüfen.',
+    'out-of-range':
+      'Kein glaubhafter Rollwiderstand erklärt den Messwert: Geschwindigkeit, Massen und Gang prüfen.',
+  },
   runTitle: 'Der Antrieb auf dieser Fahrt',
   runLead: 'Geschwindigkeit, Ströme und Wärme, solange mit dem Motormodell gefahren wird.',
   figure: 'Wert',

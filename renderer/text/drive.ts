@@ -92,6 +92,16 @@ export interface DriveTexts {
   readonly firstGear: string;
   readonly notSet: string;
   readonly legMore: string;
+  readonly scaleTitle: string;
+  readonly scaleLead: (gear: string) => string;
+  readonly scaleSurface: string;
+  readonly scaleSpeed: string;
+  readonly scaleAmps: string;
+  readonly scaleAnswer: (amps: string, percent: string) => string;
+  readonly scaleTake: string;
+  readonly scaleFails: Readonly<
+    Record<'not-computable' | 'too-little-current' | 'out-of-range', string>
+  >;
   readonly runTitle: string;
   readonly runLead: string;
   readonly figure: string;
@@ -254,6 +264,22 @@ const en: DriveTexts = {
   firstGear: 'First gear',
   notSet: 'by duration',
   legMore: 'Halts, distance, load, wind',
+  scaleTitle: 'Scale to a reading',
+  scaleLead: (gear) =>
+    `Drive evenly on the level, accessories off, and read the pack current. First option, gear "${gear}".`,
+  scaleSurface: 'Surface driven on',
+  scaleSpeed: 'Speed driven',
+  scaleAmps: 'Pack current read',
+  scaleAnswer: (amps, percent) =>
+    `The model says ${amps} A. A road resistance of ${percent} makes it agree.`,
+  scaleTake: 'Take it over',
+  scaleFails: {
+    'not-computable': 'The drive cannot be computed yet.',
+    'too-little-current':
+      'So little current does not even turn the motors at that speed: check the reading.',
+    'out-of-range':
+      'No plausible road resistance explains this reading: check speed, masses and gear.',
+  },
   runTitle: 'The drive on this outing',
   runLead: 'Speed, currents and heat while the legs are driven with the motor model.',
   figure: 'Figure',

@@ -220,8 +220,9 @@ export class DriveMotion {
       }
       if (outcome === 'pushed') step.pulling = false;
     }
-    step.rampDone = this.dutyGoal(command) === state.duty;
-    const duty = Math.min(this.dutyAfter(command, stepS / 2), this.dutyCeiling());
+    const ramped = this.dutyAfter(command, stepS / 2);
+    step.rampDone = ramped === this.dutyGoal(command);
+    const duty = Math.min(ramped, this.dutyCeiling());
     if (step.pulling || (duty > 0 && speed <= command.targetMps))
       pull(step.point, train, gear, limits, busV, duty, speed);
     else release(step, train, command, limits, speed);

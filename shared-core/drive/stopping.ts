@@ -65,6 +65,9 @@ export function stopping(
     }
     motion.advance(command, stepS, busV, 0, totals);
     timeS += stepS;
+    const after = motion.state.speedMps;
+    // The last step runs past the moment of standing; what is too long is taken back along a straight line.
+    if (after < standingMps) timeS -= (stepS * (standingMps - after)) / (before - after);
   }
   const rests = motion.state.speedMps <= standingMps;
   const ohm = releaseOhm(train) ?? 0;

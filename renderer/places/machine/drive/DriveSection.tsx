@@ -1,6 +1,7 @@
 import { newDrive } from '#core/plan/drive-defaults.ts';
 import { Button } from '../../../controls/Button.tsx';
 import { ChoiceField } from '../../../controls/ChoiceField.tsx';
+import { Disclosure } from '../../../controls/Disclosure.tsx';
 import { QuantityField } from '../../../controls/QuantityField.tsx';
 import { EmptyState, Section } from '../../../controls/Section.tsx';
 import { edit, usePlan } from '../../../state/plan-store.ts';
@@ -11,6 +12,7 @@ import { ControlFields } from './ControlFields.tsx';
 import { entriesOf, surfaceEntries } from './entries.ts';
 import { GearRows } from './GearRows.tsx';
 import { MotorFields } from './MotorFields.tsx';
+import { ReadingScaleFields } from './ReadingScaleFields.tsx';
 import { TemplateButtons } from './TemplateButtons.tsx';
 import { VoltageSection } from './VoltageSection.tsx';
 import './drive.css';
@@ -76,6 +78,9 @@ const DriveInputs = () => {
           <ChoiceField path={`${path}.steepestSurface`} entries={surfaceEntries(language)} />
           <QuantityField path={`${path}.resistancePercent`} />
         </div>
+        <Disclosure title={text.scaleTitle}>
+          <ReadingScaleFields />
+        </Disclosure>
         <div className="row-end">
           <Button onPress={() => edit(text.remove, (plan) => void (plan.machine.drive = null))}>
             {text.remove}
