@@ -170,6 +170,7 @@ export const wiringDe: WiringTexts = {
       coil: 'Spulenspannung',
     },
     verdicts: { fits: 'passt', misfits: 'passt nicht', unknown: 'nicht bekannt' },
+    aspect: 'Bemessung',
     given: 'Schalter',
     asked: 'Gefordert',
     precharge: 'Vorladen',

@@ -116,6 +116,7 @@ export interface WiringTexts {
     readonly none: string;
     readonly aspects: Readonly<Record<SwitchAspect['aspect'], string>>;
     readonly verdicts: Readonly<Record<SwitchAspect['verdict'], string>>;
+    readonly aspect: string;
     readonly given: string;
     readonly asked: string;
     readonly precharge: string;
@@ -328,6 +329,7 @@ const wiringEn: WiringTexts = {
       coil: 'Coil voltage',
     },
     verdicts: { fits: 'fits', misfits: 'does not fit', unknown: 'not known' },
+    aspect: 'Rating',
     given: 'Switch',
     asked: 'Asked',
     precharge: 'Precharge',

@@ -18,7 +18,7 @@ export interface PrechargeAdvice {
   readonly capacitanceUf: number;
   /** When the contacts close with empty capacitors [A]. */
   readonly bareInrushA: number;
-  /** Inrush aimed at [A]: a tenth of the switch's rating or of the fuse, at least 0.5 A. */
+  /** Inrush aimed at [A]: a hundredth of the switch's rating or of the fuse, at least 0.5 A. */
   readonly aimA: number;
   readonly advised: Precharge;
   /** With the resistor that is fitted; null without one. */
@@ -137,8 +137,8 @@ function controllersBehind(study: WiringStudy, found: BranchStudy) {
 }
 
 /**
- * Inrush without precharge `V/R` of the way to the controller, and the resistor for a tenth of the rating.
- * Aim of a tenth: common practice, no source.
+ * Inrush without precharge `V/R` of the way to the controller, and the resistor for a hundredth of the rating.
+ * Aim of a hundredth: common practice, no source.
  */
 function prechargeAdvice(
   study: WiringStudy,
@@ -148,7 +148,7 @@ function prechargeAdvice(
 ): PrechargeAdvice {
   const voltageV = study.supply.fullV;
   const farad = capacitanceUf / 1e6;
-  const aimA = Math.max(0.5, (switchgear.ratedA ?? found.guard?.fuse.ratedA ?? 10) / 10);
+  const aimA = Math.max(0.5, (switchgear.ratedA ?? found.guard?.fuse.ratedA ?? 10) / 100);
   const ohm = switchgear.prechargeOhm;
   return {
     capacitanceUf,

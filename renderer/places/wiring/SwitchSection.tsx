@@ -44,7 +44,7 @@ const SwitchCard = ({ check }: { readonly check: SwitchCheck }) => {
         caption={check.branchName}
         hideCaption
         columns={[
-          { id: 'aspect', label: text.title },
+          { id: 'aspect', label: text.aspect },
           { id: 'given', label: text.given, isNumber: true },
           { id: 'asked', label: text.asked, isNumber: true },
           { id: 'verdict', label: words.fuses.verdict },
