@@ -67,4 +67,13 @@ export const places: readonly Place[] = [
     })),
     fields: [/^wiring(\.|$)/],
   },
+  {
+    id: 'bench',
+    command: 'place.bench',
+    icon: 'bench',
+    body: lazy(async () => ({
+      default: (await import('../places/bench/BenchPlace.tsx')).BenchPlace,
+    })),
+    fields: [/^bench(\.|$)/],
+  },
 ];

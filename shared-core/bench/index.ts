@@ -1,4 +1,4 @@
-export { guessMapping } from './log/guess-mapping.ts';
+export { guessMapping, plainMapping } from './log/guess-mapping.ts';
 export { applyMapText } from './log/map-text.ts';
 export { createLogReader } from './log/read-log.ts';
 export type { LogReader, ReadLog } from './log/read-log.ts';
@@ -11,3 +11,9 @@ export type { Prediction } from './fit/predict.ts';
 export { applyFit } from './fit/apply-fit.ts';
 export { remarkText } from './fit/fit-remark.ts';
 export { chooseRuns, planFitRequest } from './plan-fit.ts';
+export { sniffLog } from './log/sniff.ts';
+export { timeFormats } from './log/parse-time.ts';
+export { blockHealth } from './readings/health.ts';
+export { explainGap } from './readings/explain-gap.ts';
+export { judgeReadings } from './readings/judge-readings.ts';
+export { newReading, readingKinds } from './readings/new-reading.ts';

@@ -84,6 +84,32 @@ export function guessMapping(sample: string, hints: LogHints): LogResult<Mapping
   };
 }
 
+/**
+ * A mapping to start from where the guess found no column for something: time, volts and current stand where the guess
+ * would put them or, without one, in the first columns. Null where the text is no table.
+ */
+export function plainMapping(sample: string): LogMapping | null {
+  const shape = sniffLog(sample);
+  if (shape === null) return null;
+  const columns = shape.columnNames.map((name, index) => classify(name, index, shape));
+  const last = columns.length - 1;
+  const at = (role: ColumnRole, otherwise: number) =>
+    columns.find((column) => column.role === role) ?? columns[Math.min(last, otherwise)]!;
+  const time = at('time', 0);
+  return {
+    delimiter: shape.delimiter,
+    decimal: shape.decimal,
+    headerLines: shape.headerLines,
+    columnNames: shape.columnNames,
+    time: { column: time.index, format: timeFormat(time, shape, []) },
+    current: { ...quantity(at('current', 1)), sense: 'auto' },
+    voltage: quantity(at('voltage', 2)),
+    unitVoltages: [],
+    temperature: null,
+    run: [],
+  };
+}
+
 /** Column read as a quantity with the scale its header names. */
 export function quantity(column: {
   readonly index: number;

@@ -7,6 +7,7 @@ import {
   guessMapping,
   leaveOneOut,
   planFitRequest,
+  plainMapping,
   remarkText,
   type LoggedRun,
 } from '../../bench/index.ts';
@@ -18,6 +19,11 @@ import { loadPlan, readTextFile, writeTextFile } from '../load-plan.ts';
 import { done, forceOption, jsonOption, refuse, type Verb, type VerbCall } from '../verb.ts';
 
 const sampleLength = 65_536;
+const noTable = {
+  field: 'file',
+  problem: 'is no table',
+  remedy: 'export the log as text with one row per reading',
+};
 
 export const fitVerb: Verb = {
   name: 'fit',
@@ -146,11 +152,18 @@ async function readLogs(
       nominalVoltageV: nominalPerCellV * block.cellGroups * seriesCount,
     });
     const maps = values('--map');
-    // A guess that lacks a column may still be completed by --map, but not without knowing the columns.
-    if (!guess.ok) return { ok: false, line: `${path}: ${lineOf(guess.problem)}` };
-    const mapping = applyMapText(guess.value.mapping, maps.join(','));
+    // A guess that lacks a column may still be completed by --map.
+    const start = guess.ok
+      ? guess.value.mapping
+      : maps.length > 0
+        ? plainMapping(text.text.slice(0, sampleLength))
+        : null;
+    if (start === null)
+      return { ok: false, line: `${path}: ${lineOf(guess.ok ? noTable : guess.problem)}` };
+    const mapping = applyMapText(start, maps.join(','));
     if (!mapping.ok) return { ok: false, line: lineOf(mapping.problem) };
-    if (maps.length === 0) for (const doubt of guess.value.doubts) host.err(`${path}: ${doubt}\n`);
+    if (guess.ok && maps.length === 0)
+      for (const doubt of guess.value.doubts) host.err(`${path}: ${doubt}\n`);
     const reader = createLogReader(mapping.value);
     for (let from = 0; from < text.text.length; from += 1 << 20)
       reader.push(text.text.slice(from, from + (1 << 20)));
