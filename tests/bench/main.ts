@@ -1,8 +1,9 @@
 import { cpus } from 'node:os';
+import { benchDrive } from './drive.ts';
 import { benchEngine } from './engine.ts';
 import type { BenchRow } from './row.ts';
 
-const rows: BenchRow[] = [...benchEngine()];
+const rows: BenchRow[] = [...benchEngine(), ...benchDrive()];
 const widest = Math.max(...rows.map((row) => row.what.length));
 console.log(
   `On ${cpus()[0]?.model ?? 'this machine'}, Node ${process.versions.node}, one core, median times\n`,

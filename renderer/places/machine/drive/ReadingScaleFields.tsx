@@ -82,7 +82,7 @@ export const ReadingScaleFields = () => {
                   editField(
                     text.scaleTake,
                     'machine.drive.resistancePercent',
-                    scale.resistancePercent,
+                    Math.round(10 * scale.resistancePercent) / 10,
                   )
                 }
               >
