@@ -8,6 +8,9 @@ import {
   type WiredOption,
 } from './wiring-rule.ts';
 
+/** A current that only differs from the limit by the rounding of the network is at the limit. */
+const rounding = 1 + 1e-6;
+
 const ampacity: Rule = wiredOptionRule(
   {
     id: 'WIR-1',
@@ -41,7 +44,7 @@ const ampacity: Rule = wiredOptionRule(
         ({ id, kind }) => id === branch.to && kind === 'brake-resistor',
       );
       const currentA = braking ? found.peakA : found.continuousA;
-      if (currentA <= found.ampacityA) return [];
+      if (currentA <= found.ampacityA * rounding) return [];
       const over = currentA / found.ampacityA;
       const advice = found.smallest.conductor;
       const size = (locale: 'en' | 'de') => formatConductor(found.conductor, locale);
@@ -159,7 +162,7 @@ const motorSide: Rule = wiredOptionRule(
         ];
       }
       const motorA = found.states.start?.currentA ?? 0;
-      if (motorA <= found.ampacityA || found.continuousA > found.ampacityA) return [];
+      if (motorA <= found.ampacityA * rounding || found.continuousA > found.ampacityA) return [];
       return [
         voice.finding({
           optionId,
