@@ -30,6 +30,15 @@ export const BranchTable = ({ wiring, wired, state, onSelect }: BranchTableProps
       const target = plan.wiring?.branches[branch.planIndex];
       if (target !== undefined) target.conductor = branch.smallest.conductor;
     });
+  const guardOf = ({ guard, zone, faultNearA }: BranchStudy): string => {
+    if (guard === null) {
+      return zone === 'converter'
+        ? `${figure(faultNearA)} A, ${text.branch.deviceKinds.converter}`
+        : text.table.none;
+    }
+    const holder = wired.branches[guard.branchIndex]!;
+    return `${figure(guard.fuse.ratedA)} A, ${wiring.branches[holder.planIndex]!.name}`;
+  };
   const rows = wired.branches.map((branch) => {
     const at = branch.states[state];
     const { conductor: least, reason } = branch.smallest;
@@ -56,10 +65,7 @@ export const BranchTable = ({ wiring, wired, state, onSelect }: BranchTableProps
             ? '–'
             : `${formatFixed(at.dropV, language, 2)} (${formatFixed(at.dropPercent, language, 1)} %)`,
         stands: figure(branch.ampacityA),
-        fuse:
-          branch.guard === null
-            ? text.table.none
-            : `${figure(branch.guard.fuse.ratedA)} A, ${wiring.branches[wired.branches[branch.guard.branchIndex]!.planIndex]!.name}`,
+        fuse: guardOf(branch),
         warmth: formatFixed(branch.wireC, language, 0),
         short: figure(branch.faultFarA),
         smallest: (
@@ -77,21 +83,23 @@ export const BranchTable = ({ wiring, wired, state, onSelect }: BranchTableProps
     };
   });
   return (
-    <DataTable
-      caption={text.states[state]}
-      columns={[
-        { id: 'branch', label: text.table.branch },
-        { id: 'wire', label: text.table.wire },
-        { id: 'current', label: text.table.current, unit: 'A', isNumber: true },
-        { id: 'drop', label: text.table.drop, unit: 'V', isNumber: true },
-        { id: 'stands', label: text.table.stands, unit: 'A', isNumber: true },
-        { id: 'warmth', label: text.table.warmth, unit: '°C', isNumber: true },
-        { id: 'fuse', label: text.table.fuse },
-        { id: 'short', label: text.table.short, unit: 'A', isNumber: true },
-        { id: 'smallest', label: text.table.smallest },
-        { id: 'price', label: text.table.price },
-      ]}
-      rows={rows}
-    />
+    <div className="branch-table">
+      <DataTable
+        caption={text.states[state]}
+        columns={[
+          { id: 'branch', label: text.table.branch },
+          { id: 'wire', label: text.table.wire },
+          { id: 'current', label: text.table.current, unit: 'A', isNumber: true },
+          { id: 'drop', label: text.table.drop, unit: 'V', isNumber: true },
+          { id: 'stands', label: text.table.stands, unit: 'A', isNumber: true },
+          { id: 'warmth', label: text.table.warmth, unit: '°C', isNumber: true },
+          { id: 'fuse', label: text.table.fuse },
+          { id: 'short', label: text.table.short, unit: 'A', isNumber: true },
+          { id: 'smallest', label: text.table.smallest },
+          { id: 'price', label: text.table.price },
+        ]}
+        rows={rows}
+      />
+    </div>
   );
 };
