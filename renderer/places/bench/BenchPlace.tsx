@@ -9,6 +9,7 @@ import { HealthSection } from './HealthSection.tsx';
 import { LogsSection } from './LogsSection.tsx';
 import { ReadingsSection } from './ReadingsSection.tsx';
 import { VerdictSection } from './VerdictSection.tsx';
+import '../charging/charging.css';
 import './bench.css';
 
 /** After the build: readings and logs, what they say about the plan, and the fit that takes them into it. */

@@ -40,6 +40,8 @@ export const VerdictSection = ({ option }: VerdictSectionProps) => {
     [plan, option, outingId],
   );
   if (own.length === 0) return null;
+  const figure = (value: number, unit: string): string =>
+    unit === 'min' ? formatMinutes(value, language) : `${formatFigure(value, language)} ${unit}`;
   const where = (readingId: string): string => {
     const reading = own.find(({ id }) => id === readingId);
     if (reading === undefined || reading.position === 0) return '';
@@ -61,9 +63,8 @@ export const VerdictSection = ({ option }: VerdictSectionProps) => {
           id: `${line.readingId} ${line.subject}`,
           cells: {
             subject: `${text.subjects[line.subject]}${where(line.readingId)}`,
-            measured: `${formatFigure(line.measured, language)} ${line.unit}`,
-            planned:
-              line.planned === null ? '–' : `${formatFigure(line.planned, language)} ${line.unit}`,
+            measured: figure(line.measured, line.unit),
+            planned: line.planned === null ? '–' : figure(line.planned, line.unit),
             band:
               line.planned === null
                 ? '–'

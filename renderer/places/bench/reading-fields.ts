@@ -3,15 +3,22 @@ import type { ReadingKind } from '#core/plan/schema/reading.ts';
 /** Number fields of each kind of reading, in the order in which they are taken. */
 export const readingFields: Readonly<Record<ReadingKind, readonly string[]>> = {
   'rest-voltage': ['voltageV', 'hoursSinceCharge'],
-  'loaded-voltage': ['beforeV', 'beforeA', 'voltageV', 'currentA', 'secondsOnLoad', 'temperatureC'],
-  'joint-drop': ['dropMv', 'currentA'],
+  'loaded-voltage': [
+    'beforeV',
+    'beforeA',
+    'loadedV',
+    'currentA',
+    'secondsOnLoad',
+    'blockTemperatureC',
+  ],
+  'joint-drop': ['dropMv', 'jointCurrentA'],
   'time-to-cutoff': ['timeMin'],
-  speed: ['distanceM', 'timeS', 'currentA'],
-  'watt-meter': ['chargeAh', 'energyWh', 'peakCurrentA', 'timeMin'],
-  charge: ['hours', 'chargeAh'],
+  speed: ['distanceM', 'timeS', 'packCurrentA'],
+  'watt-meter': ['chargeAh', 'energyWh', 'peakCurrentA', 'overMin'],
+  charge: ['hours', 'takenAh'],
   'standby-current': ['currentMa'],
-  'stop-distance': ['distanceM', 'speedKmh'],
-  'case-temperature': ['temperatureC', 'ambientC'],
+  'stop-distance': ['stopDistanceM', 'speedKmh'],
+  'case-temperature': ['caseTemperatureC', 'ambientC'],
 };
 
 /** Text fields of each kind. */

@@ -20,7 +20,7 @@ export interface MeasuredResistance {
 export function measuredResistance(reading: Loaded): MeasuredResistance | null {
   const stepA = reading.currentA - reading.beforeA;
   if (!(Math.abs(stepA) > 0)) return null;
-  const ohm = (reading.beforeV - reading.voltageV) / stepA;
+  const ohm = (reading.beforeV - reading.loadedV) / stepA;
   const share = reading.accuracyPercent / 100;
   const volts = (0.1 * share * reading.beforeV * Math.SQRT2) / Math.abs(stepA);
   return { ohm, errorOhm: Math.hypot(volts, Math.abs(ohm) * share) };
@@ -34,7 +34,7 @@ export function plannedResistanceOhm(option: Option, reading: Loaded): number {
   );
   const ohmOf = (resistancePercent: number, ageYears: number) => {
     const model = buildBlockModel(pack.block, {
-      temperatureC: reading.temperatureC ?? pack.block.fitted?.temperatureC ?? 25,
+      temperatureC: reading.blockTemperatureC ?? pack.block.fitted?.temperatureC ?? 25,
       ageYears,
       cyclesDone: pack.cyclesDone,
       capacityPercent: 100,

@@ -96,7 +96,7 @@ function takeIn(
       };
     }
     case 'joint-drop': {
-      const ohm = reading.dropMv / 1000 / reading.currentA;
+      const ohm = reading.dropMv / 1000 / reading.jointCurrentA;
       const machine = {
         ...plan.machine,
         harnessResistanceOhm: Math.min(2, plan.machine.harnessResistanceOhm + ohm),
@@ -104,12 +104,12 @@ function takeIn(
       return { kind: 'joint', variant: { option, outing, plan: { ...plan, machine } }, factor: 1 };
     }
     case 'watt-meter': {
-      if (reading.timeMin !== null && reading.timeMin > 0 && plannedA > 0) {
+      if (reading.overMin !== null && reading.overMin > 0 && plannedA > 0) {
         // The loads of legs differ in kind; at equal charge the time goes with one over the current.
         return {
           kind: 'mean-current',
           variant: { plan, option, outing },
-          factor: plannedA / Math.max(1e-6, (reading.chargeAh * 60) / reading.timeMin),
+          factor: plannedA / Math.max(1e-6, (reading.chargeAh * 60) / reading.overMin),
         };
       }
       if (!reading.untilCutoff || plannedAh <= 0) return null;

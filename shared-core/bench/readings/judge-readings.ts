@@ -121,7 +121,7 @@ function judge(
     case 'joint-drop':
       return line(
         'joint-resistance',
-        reading.dropMv / reading.currentA,
+        reading.dropMv / reading.jointCurrentA,
         soundJointOhm * 1000,
         'mΩ',
       );
@@ -149,9 +149,9 @@ function judge(
         ...line('peak-current', reading.peakCurrentA, headline?.run.peakCurrentA ?? null, 'A'),
         ...line(
           'mean-current',
-          reading.timeMin === null || reading.timeMin === 0
+          reading.overMin === null || reading.overMin === 0
             ? null
-            : (reading.chargeAh * 60) / reading.timeMin,
+            : (reading.chargeAh * 60) / reading.overMin,
           headline?.run.averageCurrentA ?? null,
           'A',
         ),
@@ -175,12 +175,14 @@ function judge(
     case 'stop-distance':
       return line(
         'deceleration',
-        reading.distanceM === 0 ? null : (reading.speedKmh / 3.6) ** 2 / (2 * reading.distanceM),
+        reading.stopDistanceM === 0
+          ? null
+          : (reading.speedKmh / 3.6) ** 2 / (2 * reading.stopDistanceM),
         null,
         'm/s²',
       );
     case 'case-temperature':
-      return line('warming', reading.temperatureC - reading.ambientC, soundWarmingK, 'K');
+      return line('warming', reading.caseTemperatureC - reading.ambientC, soundWarmingK, 'K');
   }
 }
 

@@ -56,15 +56,15 @@ export function newReading(kind: ReadingKind, start: ReadingStart): Reading {
       return {
         ...common,
         kind,
-        voltageV: Number((volts * 0.97).toFixed(2)),
+        loadedV: Number((volts * 0.97).toFixed(2)),
         currentA: 10,
         beforeV: volts,
         beforeA: 0,
         secondsOnLoad: 10,
-        temperatureC: null,
+        blockTemperatureC: null,
       };
     case 'joint-drop':
-      return { ...common, kind, dropMv: 10, currentA: 10, joint: '' };
+      return { ...common, kind, dropMv: 10, jointCurrentA: 10, joint: '' };
     case 'time-to-cutoff':
       return { ...common, kind, timeMin: 60, outingId };
     case 'watt-meter':
@@ -74,18 +74,18 @@ export function newReading(kind: ReadingKind, start: ReadingStart): Reading {
         chargeAh: 10,
         energyWh: null,
         peakCurrentA: null,
-        timeMin: null,
+        overMin: null,
         untilCutoff: true,
       };
     case 'speed':
-      return { ...common, kind, distanceM: 50, timeS: 36, currentA: null };
+      return { ...common, kind, distanceM: 50, timeS: 36, packCurrentA: null };
     case 'charge':
-      return { ...common, kind, hours: 8, chargeAh: null };
+      return { ...common, kind, hours: 8, takenAh: null };
     case 'standby-current':
       return { ...common, kind, currentMa: 10 };
     case 'stop-distance':
-      return { ...common, kind, distanceM: 1.5, speedKmh: 5 };
+      return { ...common, kind, stopDistanceM: 1.5, speedKmh: 5 };
     case 'case-temperature':
-      return { ...common, kind, temperatureC: 40, ambientC: 20, part: '' };
+      return { ...common, kind, caseTemperatureC: 40, ambientC: 20, part: '' };
   }
 }

@@ -46,7 +46,7 @@ export const readingSchema = z
     z.object({
       ...common,
       kind: z.literal('loaded-voltage'),
-      voltageV: quantity({ title: 'Volts under load', unit: 'V', min: -50, max: 250 }),
+      loadedV: quantity({ title: 'Volts under load', unit: 'V', min: -50, max: 250 }),
       currentA: quantity({
         title: 'Current at the same moment',
         unit: 'A',
@@ -63,13 +63,18 @@ export const readingSchema = z
       }),
       beforeA: quantity({ title: 'Current just before', unit: 'A', min: 0, max: 2000 }),
       secondsOnLoad: quantity({ title: 'Seconds on load', unit: 's', min: 0, max: 3600 }),
-      temperatureC: unknownQuantity({ title: 'Block temperature', unit: '°C', min: -30, max: 80 }),
+      blockTemperatureC: unknownQuantity({
+        title: 'Block temperature',
+        unit: '°C',
+        min: -30,
+        max: 80,
+      }),
     }),
     z.object({
       ...common,
       kind: z.literal('joint-drop'),
       dropMv: quantity({ title: 'Drop across the joint', unit: 'mV', min: 0, max: 10000 }),
-      currentA: quantity({
+      jointCurrentA: quantity({
         title: 'Current at the same moment',
         unit: 'A',
         min: 0,
@@ -98,7 +103,12 @@ export const readingSchema = z
       kind: z.literal('speed'),
       distanceM: quantity({ title: 'Distance', unit: 'm', min: 0, aboveMin: true, max: 100000 }),
       timeS: quantity({ title: 'Time', unit: 's', min: 0, aboveMin: true, max: 100000 }),
-      currentA: unknownQuantity({ title: 'Pack current meanwhile', unit: 'A', min: 0, max: 2000 }),
+      packCurrentA: unknownQuantity({
+        title: 'Pack current meanwhile',
+        unit: 'A',
+        min: 0,
+        max: 2000,
+      }),
     }),
     z.object({
       ...common,
@@ -106,14 +116,14 @@ export const readingSchema = z
       chargeAh: quantity({ title: 'Charge delivered', unit: 'A·h', min: 0, max: 10000 }),
       energyWh: unknownQuantity({ title: 'Energy delivered', unit: 'W·h', min: 0, max: 1e6 }),
       peakCurrentA: unknownQuantity({ title: 'Peak current', unit: 'A', min: 0, max: 5000 }),
-      timeMin: unknownQuantity({ title: 'Over', unit: 'min', min: 0, max: 10000 }),
+      overMin: unknownQuantity({ title: 'Over', unit: 'min', min: 0, max: 10000 }),
       untilCutoff: z.boolean().meta({ title: 'From full until it stopped' }),
     }),
     z.object({
       ...common,
       kind: z.literal('charge'),
       hours: quantity({ title: 'Hours to full', unit: 'h', min: 0, aboveMin: true, max: 500 }),
-      chargeAh: unknownQuantity({ title: 'Charge taken in', unit: 'A·h', min: 0, max: 10000 }),
+      takenAh: unknownQuantity({ title: 'Charge taken in', unit: 'A·h', min: 0, max: 10000 }),
     }),
     z.object({
       ...common,
@@ -123,13 +133,13 @@ export const readingSchema = z
     z.object({
       ...common,
       kind: z.literal('stop-distance'),
-      distanceM: quantity({ title: 'Stopping distance', unit: 'm', min: 0, max: 1000 }),
+      stopDistanceM: quantity({ title: 'Stopping distance', unit: 'm', min: 0, max: 1000 }),
       speedKmh: quantity({ title: 'Speed before', unit: 'km/h', min: 0, aboveMin: true, max: 100 }),
     }),
     z.object({
       ...common,
       kind: z.literal('case-temperature'),
-      temperatureC: quantity({ title: 'Case temperature', unit: '°C', min: -30, max: 200 }),
+      caseTemperatureC: quantity({ title: 'Case temperature', unit: '°C', min: -30, max: 200 }),
       ambientC: quantity({ title: 'Air temperature', unit: '°C', min: -30, max: 60 }),
       part: line({ title: 'Of which part', help: 'Motor, controller, block, connector.' }),
     }),

@@ -37,7 +37,7 @@ describe('readings', () => {
       ...newReading('loaded-voltage', start),
       kind: 'loaded-voltage',
       beforeV: 12.8,
-      voltageV: 12.3,
+      loadedV: 12.3,
       currentA: 10,
       beforeA: 0,
     } as Extract<Reading, { kind: 'loaded-voltage' }>;
@@ -67,7 +67,7 @@ describe('the verdict', () => {
       ...newReading('joint-drop', start),
       kind: 'joint-drop',
       dropMv,
-      currentA: 10,
+      jointCurrentA: 10,
       joint: 'lug',
     });
     expect(judge(joint(10))[0]!.state).toBe('agrees');
@@ -98,18 +98,18 @@ describe('the gap between planned and measured minutes', () => {
         ...newReading('loaded-voltage', { ...start, id: 'bad' }),
         kind: 'loaded-voltage',
         beforeV: 12.8,
-        voltageV: 11.3,
+        loadedV: 11.3,
         currentA: 10,
         beforeA: 0,
         secondsOnLoad: 10,
-        temperatureC: null,
+        blockTemperatureC: null,
         position: 2,
       },
       {
         ...newReading('joint-drop', { ...start, id: 'joint' }),
         kind: 'joint-drop',
         dropMv: 20,
-        currentA: 10,
+        jointCurrentA: 10,
         joint: 'switch',
       },
     ];
