@@ -49,7 +49,7 @@ export interface MotionStep {
 /** Copper: rise of resistance per kelvin from 20 °C. */
 export const copperPerK = 0.00393;
 /** Largest share of the distance to the settled speed that one step may bridge, squared; sets the accuracy of a start. */
-const settleTolerance = 4e-3;
+const settleTolerance = 7e-3;
 /** From this share of the battery limit on a power is asked as a current. */
 const nearLimit = 0.8;
 const limpHysteresis = 1.04;
@@ -98,7 +98,7 @@ export class DriveMotion {
     if (damping > 1e-6) {
       const gap = Math.abs(a) / damping;
       const scale = Math.max(speed, speed + a / damping, 0.3);
-      const share = Math.max(0.06, Math.sqrt((settleTolerance * scale) / gap));
+      const share = Math.max(0.08, Math.sqrt((settleTolerance * scale) / gap));
       longest = Math.min(longest, share / damping);
     }
     if (point.regime !== 'duty' && point.regime !== 'short-or-resistor') {
@@ -260,7 +260,7 @@ export class DriveMotion {
   /** The first moment of a start holds the peak current: a short step catches it before the speed takes it away. */
   private firstStepS({ gear, road }: MotionCommand): number {
     const timeS = (road.inertiaKg * gear.resistanceOhm) / (gear.efficiency * gear.forcePerA ** 2);
-    return Math.max(1e-3, 0.006 * timeS);
+    return Math.max(1e-3, 0.003 * timeS);
   }
 
   /** A speed held with little to spare is looked at often: a sagging pack soon lets the controller's limits take over. */
