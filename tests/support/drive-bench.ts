@@ -8,7 +8,12 @@ export interface BenchRow {
 }
 
 /** Runs a source on an ideal supply behind a resistance: `V = E - R I(V)`, the upper root. */
-export function runOnSupply(source: LoadSource, emfV: number, resistanceOhm: number, untilS: number): BenchRow[] {
+export function runOnSupply(
+  source: LoadSource,
+  emfV: number,
+  resistanceOhm: number,
+  untilS: number,
+): BenchRow[] {
   const rows: BenchRow[] = [];
   const terms: LoadTerms = { currentA: 0, powerW: 0, conductanceS: 0 };
   let timeS = 0;
@@ -27,7 +32,11 @@ export function runOnSupply(source: LoadSource, emfV: number, resistanceOhm: num
   return rows;
 }
 
-function solve({ currentA, powerW, conductanceS }: LoadTerms, emfV: number, resistanceOhm: number): number {
+function solve(
+  { currentA, powerW, conductanceS }: LoadTerms,
+  emfV: number,
+  resistanceOhm: number,
+): number {
   // (1 + R g) V^2 - (E - R I) V + R P = 0
   const a = 1 + resistanceOhm * conductanceS;
   const b = emfV - resistanceOhm * currentA;
