@@ -87,6 +87,7 @@ export function addStep(
   totals.batterySquareA2s += currentA * currentA * stepS;
   totals.batteryPeakA = Math.max(totals.batteryPeakA, currentA);
   if (currentA < 0) totals.returnedAs -= currentA * stepS;
-  if (point.motorA >= 0) totals.motorPeakA = Math.max(totals.motorPeakA, point.motorA);
+  // The mean, since the voltage is the step's mean as well: with the first speed it would give a current that never flowed.
+  if (point.motorA >= 0) totals.motorPeakA = Math.max(totals.motorPeakA, current);
   else totals.brakePeakA = Math.max(totals.brakePeakA, -point.motorA);
 }
