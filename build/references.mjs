@@ -24,7 +24,9 @@ const checks = (existsSync(records) ? readdirSync(records) : []).flatMap((file) 
     .map((line) => JSON.parse(line)),
 );
 const figure = (value) => (value === 0 ? '0' : String(Number(value.toPrecision(5))));
-const chapters = [...new Set(checks.map((check) => check.chapter))].sort();
+const chapters = [...new Set(checks.map((check) => check.chapter))].toSorted((a, b) =>
+  a.localeCompare(b),
+);
 const lines = [
   '# What the models are held against',
   '',
@@ -40,7 +42,7 @@ for (const chapter of chapters) {
   );
   const rows = checks
     .filter((check) => check.chapter === chapter)
-    .sort((a, b) => a.quantity.localeCompare(b.quantity));
+    .toSorted((a, b) => a.quantity.localeCompare(b.quantity));
   for (const { quantity, source, class: kind, reference, ours, unit } of rows) {
     lines.push(
       `| ${quantity} | ${source} | ${kind} | ${figure(reference)} | ${figure(ours)} | ${figure(ours - reference)} | ${unit} |`,

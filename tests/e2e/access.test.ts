@@ -14,7 +14,7 @@ const violations = async (page: Page): Promise<string[]> => {
 };
 
 /** Every place of the window. */
-const places = ['machine', 'packs', 'run', 'charging', 'wiring'];
+const places = ['machine', 'packs', 'run', 'charging', 'wiring', 'bench'];
 
 const dialogs = {
   findings: (page: Page) => page.getByRole('button', { name: /^Findings: / }).click(),

@@ -6,6 +6,7 @@ export default defineConfig({
   testDir: '.',
   outputDir: '../../dist/e2e-results',
   globalSetup: './global-setup.ts',
+  retries: 2,
   timeout: 30_000,
   fullyParallel: true,
   workers: 2,
