@@ -7,16 +7,19 @@ export type DecimalMark = '.' | ',';
  */
 export function parseNumber(text: string, decimal: DecimalMark): number {
   const trimmed = text.trim();
-  if (trimmed === '') return Number.NaN;
-  const direct = decimal === '.' ? Number(trimmed) : Number.NaN;
-  if (!Number.isNaN(direct)) return Number.isFinite(direct) ? direct : Number.NaN;
   const plain =
     decimal === ','
       ? trimmed.replaceAll('.', '').replace(',', '.')
-      : trimmed.replaceAll(/,(?=\d{3}\b)/g, '');
+      : trimmed.includes(',')
+        ? trimmed.replaceAll(/,(?=\d{3}\b)/g, '')
+        : trimmed;
   if (!/^[+\-\u2212]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(plain)) return Number.NaN;
-  return Number(plain.replace('\u2212', '-'));
+  const value = Number(plain.replace('\u2212', '-'));
+  return Math.abs(value) <= largest ? value : Number.NaN;
 }
+
+/** No meter reads beyond this; it also fits single precision. */
+const largest = 1e30;
 
 /** The decimal mark that more of the cells can be read with; the point where both can. */
 export function guessDecimalMark(cells: readonly string[]): DecimalMark {
