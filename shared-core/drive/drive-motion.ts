@@ -263,12 +263,16 @@ export class DriveMotion {
     return Math.max(1e-3, 0.003 * timeS);
   }
 
-  /** A speed held with little to spare is looked at often: a sagging pack soon lets the controller's limits take over. */
+  /**
+   * A speed held with little to spare is looked at often: a sagging pack soon lets the controller's limits take over. The
+   * run itself keeps a step from moving the bus by more than a quarter of a percent, so that a margin of five is safe for long.
+   */
   private holdStepS(command: MotionCommand): number {
     const { state, step, train } = this;
     const motorV = this.holdingDuty(command, 1);
     const batteryA = (step.point.motorA * motorV) / (train.controllerEfficiency * state.busV);
-    return motorV > 0.85 * state.busV || batteryA > 0.7 * train.batteryLimitA ? 0.25 : Infinity;
+    const used = Math.max(motorV / state.busV, batteryA / train.batteryLimitA);
+    return used > 0.98 ? 0.25 : used > 0.95 ? 1 : Infinity;
   }
 
   private rampStepS(command: MotionCommand): number {

@@ -30,7 +30,7 @@ export function studyOption(
   const run = runOuting(option, machine, outing, { pack: laidOut });
   const anyAccessory = Object.values(demands).some((demand) => !isIdle(demand));
   const withoutAccessories = anyAccessory
-    ? runOuting(option, machine, outing, { pack: laidOut, accessories: false })
+    ? runOuting(option, machine, outing, { pack: laidOut, accessories: false, full: false })
     : run;
   const costMin = withoutAccessories.runTimeMin - run.runTimeMin;
   const nominalV = nominalVoltageV(option);
