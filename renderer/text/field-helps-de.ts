@@ -10,6 +10,15 @@ export const fieldHelpsDe: Readonly<Record<string, string>> = {
   'How long the voltage must stay below the cutoff.':
     'Wie lange die Spannung unter der Abschaltung bleiben muss.',
   'Drawn from the pack while switched on.': 'Aus dem Akku, solange eingeschaltet ist.',
+  'The same leg as amps, as a log or driven with the motor model: kept to be set beside the load that counts.':
+    'Derselbe Abschnitt als Ampere, als Aufzeichnung oder mit dem Motormodell gefahren: aufgehoben, um ihn neben die Last zu stellen, die zählt.',
+  'A leg in the other direction begins once the machine stands.':
+    'Ein Abschnitt in der anderen Richtung beginnt, sobald die Maschine steht.',
+  'Many controllers give only half of the voltage in reverse or in a slow position. 100 %: no such limit.':
+    'Viele Regler geben rückwärts oder in einer langsamen Stellung nur die halbe Spannung. 100 %: keine solche Grenze.',
+  'Where the current was read.': 'Wo der Strom gemessen wurde.',
+  'None: the road resistance is that of the table, or was typed in.':
+    'Keine: Der Fahrwiderstand ist der der Tabelle oder wurde eingetippt.',
   'Ramps, throttle and losses; needed where legs are driven with the motor model.':
     'Rampen, Gas und Verluste; nötig, wo Abschnitte mit dem Motormodell gefahren werden.',
   'pwm: an electronic controller. switch: a plain switch or relay, full voltage at once.':

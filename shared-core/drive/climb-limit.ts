@@ -20,7 +20,7 @@ export function climbLimitPercent(
 ): number {
   const climbs = (gradePercent: number): boolean => {
     const road = roadOf(train, surface, gradePercent, 0);
-    const point = drivePoint(train, gear, road, supply, 1, 0);
+    const point = drivePoint(train, gear, road, supply, gear.dutyShare, 0);
     return point !== null && point.forceN > roadForceN(road, 0);
   };
   if (!climbs(0)) return 0;

@@ -29,7 +29,9 @@ export function cruisePowerW(
   const gear = gearById(train, load.gearId);
   const road = roadOf(train, load.surface, load.gradePercent, load.headwindKmh, load.loadPercent);
   const supply = { emfV: busV, resistanceOhm: 0 };
-  const duty = load.command.kind === 'throttle' ? train.dutyAt(load.command.throttlePercent) : 1;
+  const duty =
+    gear.dutyShare *
+    (load.command.kind === 'throttle' ? train.dutyAt(load.command.throttlePercent) : 1);
   const free = steadyPoint(train, gear, road, supply, duty);
   const freeW = free === null ? 0 : busV * free.batteryA;
   if (load.command.kind === 'throttle' || free === null) return freeW;

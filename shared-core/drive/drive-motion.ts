@@ -3,9 +3,12 @@ import type { DriveTotals } from './drive-totals.ts';
 import type { DriveTrain, GearTrain } from './drive-train.ts';
 import { addStep } from './drive-step-totals.ts';
 import { hold, release } from './drive-regimes.ts';
+import { canHold, slopeBeatsMotor } from './standstill.ts';
 import { meanSpeed, speedAfter, timeToReach } from './linear-motion.ts';
-import { busTerms, newOperatingPoint, pull } from './operating-point.ts';
-import type { CircuitLimits, OperatingPoint } from './operating-point.ts';
+import { newMotionStep } from './motion-step.ts';
+import type { MotionState, MotionStep } from './motion-step.ts';
+import { busTerms, pull } from './operating-point.ts';
+import type { CircuitLimits } from './operating-point.ts';
 import type { Road } from './road.ts';
 import { roadForceN, roadSlope } from './road.ts';
 
@@ -18,32 +21,6 @@ export interface MotionCommand {
   readonly targetMps: number;
   /** Pedal released: coast or brake to a stand. */
   readonly released: boolean;
-}
-
-/** State of motion. */
-export interface MotionState {
-  speedMps: number;
-  duty: number;
-  windingC: number;
-  /** 1, or the share of the current limits while the controller limps. */
-  limitShare: number;
-  busV: number;
-}
-
-/** The step in hand: an operating point with the motion it causes. Mutable, reused. */
-export interface MotionStep {
-  readonly point: OperatingPoint;
-  accelerationMps2: number;
-  dampingPerS: number;
-  mechanicalBrakeN: number;
-  holding: boolean;
-  pulling: boolean;
-  /** The duty has reached what the pedal asks. */
-  rampDone: boolean;
-  /** Speed at the step's begin, on average and at its end [m/s]. */
-  before: number;
-  mean: number;
-  after: number;
 }
 
 /** Copper: rise of resistance per kelvin from 20 °C. */
@@ -61,18 +38,7 @@ export class DriveMotion {
   readonly state: MotionState;
   /** Of the last step [kg]: a load may be put down between legs. */
   private inertiaKg = 0;
-  private readonly step: MotionStep = {
-    point: newOperatingPoint(),
-    accelerationMps2: 0,
-    dampingPerS: 0,
-    mechanicalBrakeN: 0,
-    holding: false,
-    pulling: false,
-    rampDone: true,
-    before: 0,
-    mean: 0,
-    after: 0,
-  };
+  private readonly step: MotionStep = newMotionStep();
   private readonly limits: CircuitLimits = {
     motorA: Infinity,
     batteryA: Infinity,
@@ -209,6 +175,7 @@ export class DriveMotion {
       gear.resistanceOhm * (train.heat === null ? 1 : 1 + copperPerK * (state.windingC - 20));
     step.mechanicalBrakeN = 0;
     step.holding = false;
+    step.rollsBack = false;
     step.pulling = !command.released && speed <= command.targetMps;
     if (!command.released && Math.abs(speed - command.targetMps) < 1e-6) {
       const outcome = hold(step, train, command, limits, busV, speed);
@@ -227,11 +194,14 @@ export class DriveMotion {
       pull(step.point, train, gear, limits, busV, duty, speed);
     else release(step, train, command, limits, speed);
     const push = step.point.forceN - step.mechanicalBrakeN - roadForceN(road, speed);
-    step.accelerationMps2 = speed === 0 && push <= 0 ? 0 : push / road.inertiaKg;
-    step.dampingPerS =
-      speed === 0 && push <= 0
-        ? 0
-        : (roadSlope(road, speed) - step.point.forceSlope) / road.inertiaKg;
+    if (speed === 0 && push <= 0) {
+      step.accelerationMps2 = 0;
+      step.dampingPerS = 0;
+      step.rollsBack = !canHold(train) && slopeBeatsMotor(gear, road, step.point.motorA);
+      return;
+    }
+    step.accelerationMps2 = push / road.inertiaKg;
+    step.dampingPerS = (roadSlope(road, speed) - step.point.forceSlope) / road.inertiaKg;
   }
 
   /** Without any current limit to lower, a limping controller lowers its duty. */
@@ -271,7 +241,7 @@ export class DriveMotion {
     const { state, step, train } = this;
     const motorV = this.holdingDuty(command, 1);
     const batteryA = (step.point.motorA * motorV) / (train.controllerEfficiency * state.busV);
-    const used = Math.max(motorV / state.busV, batteryA / train.batteryLimitA);
+    const used = Math.max(motorV / (command.duty * state.busV), batteryA / train.batteryLimitA);
     return used > 0.98 ? 0.25 : used > 0.95 ? 1 : Infinity;
   }
 
@@ -294,11 +264,9 @@ export class DriveMotion {
 
   /** A brake that holds closes at walking pace; on the level friction alone ends the last creep. */
   private parks(speedMps: number, command: MotionCommand): boolean {
-    const { brakes } = this.train;
-    const canHold = brakes.parking !== 'none' || brakes.serviceDecelerationMps2 !== null;
     return (
       speedMps < 0.15 &&
-      (canHold || (speedMps < 1e-3 && command.road.rollingN > -command.road.climbN))
+      (canHold(this.train) || (speedMps < 1e-3 && command.road.rollingN > -command.road.climbN))
     );
   }
 }

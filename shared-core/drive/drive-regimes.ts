@@ -1,4 +1,5 @@
-import type { MotionCommand, MotionStep } from './drive-motion.ts';
+import type { MotionCommand } from './drive-motion.ts';
+import type { MotionStep } from './motion-step.ts';
 import type { DriveTrain } from './drive-train.ts';
 import { brakeThrough, idle, regenerate } from './operating-point.ts';
 import type { CircuitLimits } from './operating-point.ts';
@@ -60,7 +61,8 @@ export function hold(
   idle(point, gear, speedMps);
   if (neededA >= 0) {
     const motorV = neededA * limits.resistanceOhm + k * speedMps;
-    if (motorV > busV || neededA > limits.motorA || resistN > limits.gripN) return 'weak';
+    if (motorV > command.duty * busV || neededA > limits.motorA || resistN > limits.gripN)
+      return 'weak';
     if (neededA * motorV > train.controllerEfficiency * busV * limits.batteryA) return 'weak';
     point.regime = 'hold';
     point.motorA = neededA;

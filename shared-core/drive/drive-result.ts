@@ -56,6 +56,8 @@ export interface DriveResult {
   readonly slipS: number;
   /** Seconds in which the machine was driven and did not move. */
   readonly stalledS: number;
+  /** Seconds in which it would roll backwards down a slope that nothing holds it on; the run counts it as standing. */
+  readonly rollsBackS: number;
   /** Seconds in which a target speed could not be held at full throttle. */
   readonly belowTargetS: number;
   /** Charge returned to the pack [A·h]. */

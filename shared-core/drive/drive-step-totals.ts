@@ -1,4 +1,5 @@
-import type { DriveMotion, MotionCommand, MotionStep } from './drive-motion.ts';
+import type { DriveMotion, MotionCommand } from './drive-motion.ts';
+import type { MotionStep } from './motion-step.ts';
 import { releaseOhm } from './drive-regimes.ts';
 import type { DriveTotals } from './drive-totals.ts';
 import type { CircuitLimits } from './operating-point.ts';
@@ -74,6 +75,7 @@ export function addStep(
   totals.distanceM += distance;
   if (mean > 0.01) totals.rollingS += stepS;
   if (slipping) totals.slipS += stepS;
+  if (step.rollsBack) totals.rollsBackS += stepS;
   if (step.pulling && step.rampDone && before === 0 && after === 0) totals.stalledS += stepS;
   if (step.pulling && !step.holding && command.targetMps < Infinity && step.accelerationMps2 < 0.02)
     totals.belowTargetS += stepS;

@@ -6,6 +6,7 @@ export interface DriveTotals {
   rollingS: number;
   slipS: number;
   stalledS: number;
+  rollsBackS: number;
   belowTargetS: number;
   pullingS: number;
   distanceM: number;
@@ -43,6 +44,7 @@ export function newDriveTotals(ambientC: number): DriveTotals {
     rollingS: 0,
     slipS: 0,
     stalledS: 0,
+    rollsBackS: 0,
     belowTargetS: 0,
     pullingS: 0,
     distanceM: 0,
@@ -115,6 +117,7 @@ export function driveResult(
     motorShaftPowerW: totals.pullingS > 0 ? totals.shaftJ / totals.pullingS / motorCount : 0,
     slipS: totals.slipS,
     stalledS: totals.stalledS,
+    rollsBackS: totals.rollsBackS,
     belowTargetS: totals.belowTargetS,
     returnedAh: totals.returnedAs / 3600,
     brakePeakA: totals.brakePeakA,

@@ -22,6 +22,9 @@ export interface GearTrain {
   /** Motors side by side: the group's current divided by it flows in each. */
   readonly branches: number;
   readonly motorsInSeries: number;
+  readonly direction: Gear['direction'];
+  /** Largest duty the controller gives in this position, up to 1. */
+  readonly dutyShare: number;
 }
 
 /** The drive ready for computing: plain numbers, unknown limits infinite. */
@@ -139,6 +142,8 @@ function gearTrain(gear: Gear, drive: Drive, motor: MotorConstants): GearTrain {
     efficiency: gear.efficiencyPercent / 100,
     branches,
     motorsInSeries: gear.motorsInSeries,
+    direction: gear.direction,
+    dutyShare: gear.highestDutyPercent / 100,
   };
 }
 

@@ -59,10 +59,13 @@ function programLeg(leg: Leg, train: DriveTrain | null): ProgramLeg {
   if (load.kind !== 'drive' || train === null) return plain;
   const stretches = Math.max(1, load.starts);
   const stretchS = seconds / stretches;
+  const gear = gearById(train, load.gearId);
   const pressed: MotionCommand = {
     road: roadOf(train, load.surface, load.gradePercent, load.headwindKmh, load.loadPercent),
-    gear: gearById(train, load.gearId),
-    duty: load.command.kind === 'throttle' ? train.dutyAt(load.command.throttlePercent) : 1,
+    gear,
+    duty:
+      gear.dutyShare *
+      (load.command.kind === 'throttle' ? train.dutyAt(load.command.throttlePercent) : 1),
     targetMps: load.command.kind === 'speed' ? load.command.targetSpeedKmh / 3.6 : Infinity,
     released: false,
   };

@@ -100,6 +100,8 @@ class ProgrammedSource implements OutingSource {
   private readonly totals: DriveTotals;
   private readonly recorder: DriveRecorder = newDriveRecorder();
   private plannedS = -1;
+  /** What the machine was last driven by: while it rolls it can only brake in that direction. */
+  private rolling: ProgramDrive | null = null;
 
   constructor(legs: readonly ProgramLeg[], motion: DriveMotion | null, ambientC: number) {
     this.legs = legs;
@@ -135,6 +137,8 @@ class ProgrammedSource implements OutingSource {
       const wasStanding = motion.state.speedMps === 0;
       motion.advance(this.command(), stepS, busVoltageV, currentA, totals);
       this.at.stretchM += totals.distanceM - before;
+      if (motion.state.speedMps === 0) this.rolling = null;
+      else this.rolling ??= this.leg().drive ?? this.nearestDrive();
       if (wasStanding && motion.state.speedMps > 0) {
         totals.largestStopJ = Math.max(totals.largestStopJ, totals.stopJ);
         totals.stopJ = 0;
@@ -180,6 +184,9 @@ class ProgrammedSource implements OutingSource {
     const { at } = this;
     const { drive } = this.leg();
     if (drive === null) return this.nearestDrive().released;
+    const { rolling } = this;
+    if (rolling !== null && rolling.pressed.gear.direction !== drive.pressed.gear.direction)
+      return rolling.released;
     return at.haltS >= 0 || at.stopped ? drive.released : drive.pressed;
   }
 

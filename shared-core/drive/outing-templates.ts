@@ -61,9 +61,9 @@ function legsOf(template: OutingTemplate, words: TemplateWords): Leg[] {
 }
 
 function leg(id: string, name: string, durationMin: number, changes: Partial<DriveLoad>): Leg {
-  return { id, name, durationMin, load: { ...newDriveLoad(), ...changes } };
+  return { id, name, durationMin, load: { ...newDriveLoad(), ...changes }, otherLoads: [] };
 }
 
 function pause(name: string, durationMin: number): Leg {
-  return { id: 'pause', name, durationMin, load: null };
+  return { id: 'pause', name, durationMin, load: null, otherLoads: [] };
 }

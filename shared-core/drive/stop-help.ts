@@ -47,7 +47,8 @@ export function stopHelp(
   const gear = gearId === null ? hardestGear(train) : gearById(train, gearId);
   const level = roadOf(train, drive.steepestSurface, 0, 0);
   const topKmh =
-    (steadyPoint(train, gear, level, packSupply(option, machine), 1)?.speedMps ?? 0) * 3.6;
+    (steadyPoint(train, gear, level, packSupply(option, machine), gear.dutyShare)?.speedMps ?? 0) *
+    3.6;
   const fromKmh = speedKmh ?? Math.max(0.5, Math.round(topKmh * 10) / 10);
   const sizing = sizeBrakeResistor(
     train,

@@ -106,13 +106,19 @@ export function voltageView(machine: Machine, option: Option): VoltageView {
 function gearView(machine: Machine, train: DriveTrain, gear: GearTrain, supply: Supply): GearView {
   const drive = machine.drive!;
   const level = roadOf(train, drive.steepestSurface, 0, 0);
-  const top = steadyPoint(train, gear, level, supply, 1);
-  const start = drivePoint(train, gear, level, supply, 1, 0);
+  const top = steadyPoint(train, gear, level, supply, gear.dutyShare);
+  const start = drivePoint(train, gear, level, supply, gear.dutyShare, 0);
   const grade = drive.steepestGradePercent;
   const up =
     grade === null
       ? null
-      : steadyPoint(train, gear, roadOf(train, drive.steepestSurface, grade, 0), supply, 1);
+      : steadyPoint(
+          train,
+          gear,
+          roadOf(train, drive.steepestSurface, grade, 0),
+          supply,
+          gear.dutyShare,
+        );
   const rated = drive.motor.ratedPowerW;
   return {
     gearId: gear.id,
@@ -128,6 +134,7 @@ function gearView(machine: Machine, train: DriveTrain, gear: GearTrain, supply: 
     gradeSpeedKmh: grade === null ? null : (up?.speedMps ?? 0) * 3.6,
     gradeEachMotorW: up?.shaftEachW ?? null,
     gradeRatedPercent: up === null || rated === null ? null : (100 * up.shaftEachW) / rated,
-    voltagePercent: (100 * supply.emfV) / gear.motorsInSeries / drive.motor.ratedVoltageV,
+    voltagePercent:
+      (100 * gear.dutyShare * supply.emfV) / gear.motorsInSeries / drive.motor.ratedVoltageV,
   };
 }

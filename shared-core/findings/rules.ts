@@ -7,6 +7,7 @@ import { brakeHeatRules } from './families/drive-brake-heat.ts';
 import { driveBrakeRules } from './families/drive-brakes.ts';
 import { driveMotorRules } from './families/drive-motor.ts';
 import { driveRoadRules } from './families/drive-road.ts';
+import { rollBackRules } from './families/drive-roll-back.ts';
 import { driveStopRules } from './families/drive-stop.ts';
 import { packLimitRules } from './families/pack-limits.ts';
 import { packParallelRules } from './families/pack-parallel.ts';
@@ -40,6 +41,7 @@ export const rules: readonly Rule[] = joinRules([
   lastConnector,
   ...driveMotorRules,
   ...driveRoadRules,
+  ...rollBackRules,
   ...driveBrakeRules,
   ...brakeHeatRules,
   ...driveStopRules,

@@ -203,6 +203,7 @@ export function newLeg(taken: Iterable<string> = []): Leg {
     name: 'Drive',
     durationMin: 5,
     load: { kind: 'power', powerW: 150 },
+    otherLoads: [],
   };
 }
 

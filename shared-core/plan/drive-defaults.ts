@@ -74,7 +74,15 @@ export function newStopChain(): StopChain {
 }
 
 export function newGear(id = 'gear', name = 'Gear'): Gear {
-  return { id, name, ratio: 16, efficiencyPercent: 85, motorsInSeries: 1 };
+  return {
+    id,
+    name,
+    ratio: 16,
+    efficiencyPercent: 85,
+    motorsInSeries: 1,
+    direction: 'forward',
+    highestDutyPercent: 100,
+  };
 }
 
 export function newDrive(): Drive {
@@ -90,6 +98,7 @@ export function newDrive(): Drive {
     steepestGradePercent: null,
     steepestSurface: 'worn-paving',
     resistancePercent: 100,
+    scaledTo: null,
   };
 }
 

@@ -72,7 +72,15 @@ export function startPlan(answers: StartAnswers): Plan {
       legs: [
         { ...outing.legs[0]!, durationMin: drives, load: { kind: 'power', powerW: drivingPowerW } },
         ...(drives < cycleMin
-          ? [{ id: 'stand', name: 'Stand', durationMin: cycleMin - drives, load: null }]
+          ? [
+              {
+                id: 'stand',
+                name: 'Stand',
+                durationMin: cycleMin - drives,
+                load: null,
+                otherLoads: [],
+              },
+            ]
           : []),
       ],
     })),

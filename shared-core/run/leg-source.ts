@@ -6,7 +6,7 @@ import type { LoadSource, LoadTerms } from './load-source.ts';
 const switchingS = 1e-7;
 
 /** Legs with plain electric loads, repeated in order. Legs that need the drive model are not for this source. */
-export function legSource(legs: readonly Leg[]): LoadSource {
+export function legSource(legs: readonly Pick<Leg, 'durationMin' | 'load'>[]): LoadSource {
   const ends: number[] = [];
   let roundS = 0;
   for (const leg of legs) {

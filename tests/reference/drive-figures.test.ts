@@ -51,7 +51,15 @@ function directDrive(
     },
     motor: bareMotor({ noLoadCurrentA: 0, ...motor }),
     gears: [
-      { id: 'only', name: 'Only', ratio: direct.ratio, efficiencyPercent: 100, motorsInSeries: 1 },
+      {
+        id: 'only',
+        name: 'Only',
+        ratio: direct.ratio,
+        efficiencyPercent: 100,
+        motorsInSeries: 1,
+        direction: 'forward',
+        highestDutyPercent: 100,
+      },
     ],
     ...changes,
   });

@@ -36,7 +36,17 @@ export function bareDrive(changes: Partial<Drive> = {}): Drive {
     wheel: { diameterMm: 260, drivenSharePercent: 60, grip: 'rubber', dragAreaM2: 0.5 },
     motor: bareMotor(),
     motorCount: 1,
-    gears: [{ id: 'only', name: 'Only', ratio: 16, efficiencyPercent: 85, motorsInSeries: 1 }],
+    gears: [
+      {
+        id: 'only',
+        name: 'Only',
+        ratio: 16,
+        efficiencyPercent: 85,
+        motorsInSeries: 1,
+        direction: 'forward',
+        highestDutyPercent: 100,
+      },
+    ],
     brakes: {
       onRelease: 'coast',
       resistor: null,
@@ -56,6 +66,7 @@ export function bareDrive(changes: Partial<Drive> = {}): Drive {
     steepestGradePercent: 8,
     steepestSurface: 'worn-paving',
     resistancePercent: 100,
+    scaledTo: null,
     ...changes,
   };
 }
@@ -120,7 +131,7 @@ export function driveLoad(changes: Partial<DriveLoad> = {}): DriveLoad {
 }
 
 export function driveLeg(load: Leg['load'], durationMin = 1, id = 'leg'): Leg {
-  return { id, name: id, durationMin, load };
+  return { id, name: id, durationMin, load, otherLoads: [] };
 }
 
 export function driveOuting(legs: readonly Leg[], changes: Partial<Outing> = {}): Outing {

@@ -97,6 +97,8 @@ function drive(): Drive {
         ratio: 18,
         efficiencyPercent: 82,
         motorsInSeries: 2,
+        direction: 'forward',
+        highestDutyPercent: 100,
       },
       {
         id: 'fast',
@@ -104,6 +106,8 @@ function drive(): Drive {
         ratio: 18,
         efficiencyPercent: 82,
         motorsInSeries: 1,
+        direction: 'forward',
+        highestDutyPercent: 100,
       },
     ],
     brakes: {
@@ -125,6 +129,7 @@ function drive(): Drive {
     steepestGradePercent: 9,
     steepestSurface: 'packed-gravel',
     resistancePercent: 100,
+    scaledTo: null,
   };
 }
 
@@ -147,12 +152,14 @@ function luggageRound(): Outing {
         id: 'lane',
         name: 'Lane with trailer, level',
         durationMin: 3,
+        otherLoads: [],
         load: ride({ command: { kind: 'speed', targetSpeedKmh: 7 }, distanceM: 230, starts: 2 }),
       },
       {
         id: 'climb',
         name: 'Up the slope, 7 %',
         durationMin: 4,
+        otherLoads: [],
         load: ride({
           gradePercent: 7,
           gearId: 'slow',
@@ -160,11 +167,12 @@ function luggageRound(): Outing {
           distanceM: 120,
         }),
       },
-      { id: 'unload', name: 'Unload', durationMin: 4, load: null },
+      { id: 'unload', name: 'Unload', durationMin: 4, otherLoads: [], load: null },
       {
         id: 'down',
         name: 'Back down, empty',
         durationMin: 3,
+        otherLoads: [],
         load: ride({
           gradePercent: -7,
           gearId: 'slow',
@@ -178,6 +186,7 @@ function luggageRound(): Outing {
         id: 'return',
         name: 'Lane back, empty',
         durationMin: 3,
+        otherLoads: [],
         load: ride({
           command: { kind: 'speed', targetSpeedKmh: 7 },
           distanceM: 230,
@@ -185,7 +194,7 @@ function luggageRound(): Outing {
           loadPercent: 0,
         }),
       },
-      { id: 'gate', name: 'Wait at the gate', durationMin: 3, load: null },
+      { id: 'gate', name: 'Wait at the gate', durationMin: 3, otherLoads: [], load: null },
     ],
     longestMin: 1440,
     restAfterMin: 20,

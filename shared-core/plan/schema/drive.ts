@@ -83,9 +83,37 @@ export const gearSchema = z
       integer: true,
       help: 'In series they share the voltage (slow), in parallel the current (fast).',
     }),
+    direction: z.enum(['forward', 'reverse']).meta({
+      title: 'Direction',
+      help: 'A leg in the other direction begins once the machine stands.',
+    }),
+    highestDutyPercent: quantity({
+      title: 'Highest duty',
+      unit: '%',
+      min: 5,
+      max: 100,
+      help: 'Many controllers give only half of the voltage in reverse or in a slow position. 100 %: no such limit.',
+    }),
   })
   .meta({ title: 'Gear' });
 export type Gear = z.infer<typeof gearSchema>;
+
+/** The reading a road resistance was scaled to, so that the factor can be traced and taken back. */
+export const scaledToSchema = z
+  .object({
+    source: line({ title: 'Scaled to', help: 'Where the current was read.' }, 200),
+    readA: quantity({ title: 'Current read', unit: 'A', min: 0, aboveMin: true, max: 5000 }),
+    modelA: quantity({ title: 'Current of the model before', unit: 'A', min: 0, max: 5000 }),
+    fromPercent: quantity({
+      title: 'Road resistance before',
+      unit: '%',
+      min: 10,
+      max: 1000,
+    }),
+    toPercent: quantity({ title: 'Road resistance after', unit: '%', min: 10, max: 1000 }),
+  })
+  .meta({ title: 'Scaled to a reading' });
+export type ScaledTo = z.infer<typeof scaledToSchema>;
 
 export const driveSchema = z
   .object({
@@ -123,6 +151,10 @@ export const driveSchema = z
       min: 10,
       max: 1000,
       help: '100 until a reading of current on level ground scales it.',
+    }),
+    scaledTo: scaledToSchema.nullable().meta({
+      title: 'Scaled to a reading',
+      help: 'None: the road resistance is that of the table, or was typed in.',
     }),
   })
   .meta({ title: 'Drive' });

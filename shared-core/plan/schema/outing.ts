@@ -11,6 +11,10 @@ export const legSchema = z
     load: legLoadSchema
       .nullable()
       .meta({ title: 'Motor load', help: 'None: the machine stands, accessories go on.' }),
+    otherLoads: z.array(legLoadSchema).max(5).meta({
+      title: 'Known otherwise',
+      help: 'The same leg as amps, as a log or driven with the motor model: kept to be set beside the load that counts.',
+    }),
   })
   .meta({ title: 'Leg' });
 export type Leg = z.infer<typeof legSchema>;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { outingSource } from '#core/drive/outing-source.ts';
 import type { Controller } from '#core/plan/schema/controller.ts';
-import type { Drive } from '#core/plan/schema/drive.ts';
+import type { Drive, Gear } from '#core/plan/schema/drive.ts';
 import type { DriveLoad, LogLoad, SurfaceAmpsLoad } from '#core/plan/schema/leg-load.ts';
 import type { Leg } from '#core/plan/schema/outing.ts';
 import { runOnSupply } from '../../support/drive-bench.ts';
@@ -130,9 +130,25 @@ describe('how legs are driven', () => {
   });
 
   test('the slow gear with motors in series goes half as fast as both in parallel', () => {
-    const gears = [
-      { id: 'slow', name: 'Slow', ratio: 16, efficiencyPercent: 85, motorsInSeries: 2 },
-      { id: 'fast', name: 'Fast', ratio: 16, efficiencyPercent: 85, motorsInSeries: 1 },
+    const gears: Gear[] = [
+      {
+        id: 'slow',
+        name: 'Slow',
+        ratio: 16,
+        efficiencyPercent: 85,
+        motorsInSeries: 2,
+        direction: 'forward',
+        highestDutyPercent: 100,
+      },
+      {
+        id: 'fast',
+        name: 'Fast',
+        ratio: 16,
+        efficiencyPercent: 85,
+        motorsInSeries: 1,
+        direction: 'forward',
+        highestDutyPercent: 100,
+      },
     ];
     const top = (gearId: string) =>
       drive({ gearId }, { drive: { motorCount: 2, gears } }).result.topSpeedKmh;
@@ -175,6 +191,44 @@ describe('how legs are driven', () => {
       { drive: { brakes: { ...brakes, serviceDecelerationMps2: null } } },
     );
     expect(result.topSpeedKmh).toBeGreaterThan(15);
+  });
+
+  test('without a brake it rolls back where slope less rolling exceeds the friction of the motor', () => {
+    // By hand: 145 kg, 0.02 rolling, k 9.8462 N/A, 1.5 A without load, gear 85 %: 17.376 N hold, 3.22 %.
+    const free = { ...brakes, parking: 'none', serviceDecelerationMps2: null } as const;
+    const rolledBackS = (gradePercent: number, change: Drive['brakes'] = free) =>
+      drive(
+        { gradePercent, command: { kind: 'throttle', throttlePercent: 0 } },
+        { drive: { brakes: change } },
+      ).result.rollsBackS;
+    expect(rolledBackS(3.1)).toBe(0);
+    expect(rolledBackS(3.4)).toBeCloseTo(60, 6);
+    expect(rolledBackS(3.4, { ...free, parking: 'manual' })).toBe(0);
+  });
+
+  test('half the duty in a position gives half the speed without load', () => {
+    const gear = { ...bareDrive().gears[0]!, highestDutyPercent: 50 };
+    const top = (gears: Gear[]) => drive({}, { drive: { gears } }).result.topSpeedKmh;
+    const share = top([gear]) / top(bareDrive().gears);
+    // Rolling resistance and sag take the same volts from both, so a little less than half is left.
+    expect(share).toBeGreaterThan(0.44);
+    expect(share).toBeLessThan(0.5);
+  });
+
+  test('a leg in reverse begins once the machine stands, and its way counts', () => {
+    const gears: Gear[] = [
+      { ...bareDrive().gears[0]!, id: 'ahead' },
+      { ...bareDrive().gears[0]!, id: 'back', direction: 'reverse', highestDutyPercent: 40 },
+    ];
+    const rolling = (gearId: string) => driveLoad({ gearId, starts: 0, command: speed(4) });
+    const legs = (second: string) => [
+      driveLeg(rolling('ahead'), 0.5, 'one'),
+      driveLeg(rolling(second), 0.5, 'two'),
+    ];
+    expect(play(legs('ahead'), { drive: { gears } }).result!.startsDone).toBe(1);
+    const turned = play(legs('back'), { drive: { gears } }).result!;
+    expect(turned.startsDone).toBe(2);
+    expect(turned.distanceKm).toBeGreaterThan(0.05);
   });
 
   test('a lighter load draws less for each kilometre', () => {
@@ -246,7 +300,17 @@ test('motors that cannot be joined as stated name the gear', () => {
     bareMachine({
       drive: bareDrive({
         motorCount: 3,
-        gears: [{ id: 'only', name: 'Only', ratio: 10, efficiencyPercent: 80, motorsInSeries: 2 }],
+        gears: [
+          {
+            id: 'only',
+            name: 'Only',
+            ratio: 10,
+            efficiencyPercent: 80,
+            motorsInSeries: 2,
+            direction: 'forward',
+            highestDutyPercent: 100,
+          },
+        ],
       }),
     }),
     bareController(),

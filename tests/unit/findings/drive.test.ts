@@ -50,7 +50,13 @@ describe('DRV-1: motor above its rated voltage', () => {
     const plan = planWith('campsite-tug', 'lead-24', (_option, { machine, outings }) => {
       machine.drive = null;
       outings[0]!.legs = [
-        { id: 'leg', name: 'Leg', durationMin: 5, load: { kind: 'current', currentA: 10 } },
+        {
+          id: 'leg',
+          name: 'Leg',
+          durationMin: 5,
+          otherLoads: [],
+          load: { kind: 'current', currentA: 10 },
+        },
       ];
     });
     expect(statusesOf('DRV-1', plan)).toEqual(['not-checked']);
@@ -220,6 +226,28 @@ describe('BRK-1: stopping hard', () => {
         tug((drive) => (drive.brakes.resistor = null)),
       ),
     ).toEqual(['not-checked']);
+  });
+});
+
+describe('DRV-7: rolling backwards', () => {
+  const halting = (parking: Drive['brakes']['parking'], gradePercent: number) =>
+    tug((drive, _controller, plan) => {
+      drive.brakes.parking = parking;
+      drive.brakes.serviceDecelerationMps2 = null;
+      plan.outings[0]!.longestMin = 60;
+      for (const leg of plan.outings[0]!.legs)
+        if (leg.load?.kind === 'drive' && leg.load.gradePercent > 0)
+          leg.load.gradePercent = gradePercent;
+    });
+  const severities = (plan: Plan) => severitiesOf('DRV-7', plan, studyPlan(plan).options);
+
+  test('a halt on 7 % without any brake warns with the speed, a parking brake passes, 1 % holds by friction', () => {
+    const plan = halting('none', 7);
+    const found = findingsOf('DRV-7', plan, studyPlan(plan).options);
+    expect(found.map((finding) => finding.severity)).toEqual(['warn']);
+    expect(found[0]!.facts.find((fact) => fact.unit === 'km/h')!.value).toBeGreaterThan(0);
+    expect(severities(halting('manual', 7))).toEqual([]);
+    expect(severities(halting('none', 1))).toEqual([]);
   });
 });
 
