@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { resolvePath, withoutNull } from '#core/plan/field-docs.ts';
-import { editField, readField } from '../state/plan-path.ts';
-import { usePlan } from '../state/plan-store.ts';
+import { readField, setField } from '../state/plan-path.ts';
+import { edit, usePlan } from '../state/plan-store.ts';
 import { useSettings } from '../state/settings-store.ts';
 import { useFieldWords } from '../text/field-words.ts';
 import { shownUnit } from '../text/shown-unit.ts';
@@ -17,7 +17,7 @@ export interface QuantityFieldProps {
   readonly assumed?: string | undefined;
   readonly emptyWords?: string;
   /** In place of the plain edit of the field, where more must change with it. */
-  readonly onCommit?: (value: number | null) => void;
+  readonly onCommit?: (value: number | null, key: string) => void;
 }
 
 /** A number of the plan: title, unit, range and help come from the schema. */
@@ -32,12 +32,16 @@ export const QuantityField = (props: QuantityFieldProps) => {
   const inner = withoutNull(schema);
   const stored = words.unit ?? '';
   const label = props.label ?? words.title;
+  const change = (next: number | null, key: string): void => {
+    if (onCommit !== undefined) onCommit(next, key);
+    else edit(label, (plan) => setField(plan, path, next), key);
+  };
   return (
     <QuantityInput
       label={label}
       help={words.help}
       value={typeof value === 'number' ? value : null}
-      onCommit={onCommit ?? ((next) => editField(label, path, next))}
+      onCommit={(next) => change(next, path)}
       storedUnit={stored}
       shownUnit={shownUnit(path, words.unit, units)}
       range={rangeOf(path)}
@@ -45,6 +49,7 @@ export const QuantityField = (props: QuantityFieldProps) => {
       integer={inner instanceof z.ZodNumber && inner.format === 'safeint'}
       assumed={props.assumed}
       emptyWords={props.emptyWords}
+      onTry={change}
       hideLabel={props.hideLabel}
       field={path}
     />

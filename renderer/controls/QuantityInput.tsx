@@ -1,4 +1,4 @@
-import { useId, useState, type KeyboardEvent } from 'react';
+import { useId, useRef, useState, type KeyboardEvent } from 'react';
 import { useSettings } from '../state/settings-store.ts';
 import { decimalMarkOf, formatTyped } from '../text/format.ts';
 import { convertShown } from '../text/shown-unit.ts';
@@ -7,7 +7,11 @@ import { useText } from '../text/use-text.ts';
 import { Button } from './Button.tsx';
 import { FieldFrame } from './FieldFrame.tsx';
 import { inRange, rangeWords, spinStep, type QuantityRange } from './quantity-range.ts';
-import { readQuantity, type TypedQuantity } from './read-quantity.ts';
+import { readQuantity } from './read-quantity.ts';
+import { Icon } from './icons.tsx';
+import { whatIfTexts } from '../text/what-if.ts';
+import { TroubleWords, type Trouble } from './TroubleWords.tsx';
+import { WhatIf } from './WhatIf.tsx';
 
 export interface QuantityInputProps {
   readonly label: string;
@@ -27,9 +31,9 @@ export interface QuantityInputProps {
   readonly hideLabel?: boolean | undefined;
   /** Path of the plan field, for links that lead here. */
   readonly field?: string | undefined;
+  /** Edits the field under the key of a trial; with it the field offers its slider. Needs `field`. */
+  readonly onTry?: ((value: number, key: string) => void) | undefined;
 }
-
-type Trouble = TypedQuantity | string;
 
 /** Text typed but not taken over, and what is wrong with it. */
 interface Typing {
@@ -43,6 +47,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
   const { label, help, value, storedUnit, shownUnit, range, nullable, integer, hideLabel } = props;
   const id = useId();
   const text = useText(controlTexts);
+  const tryText = useText(whatIfTexts);
   const language = useSettings((state) => state.language);
   const written =
     value === null ? '' : formatTyped(convertShown(value, storedUnit, shownUnit), language);
@@ -52,6 +57,9 @@ export const QuantityInput = (props: QuantityInputProps) => {
   const draft = isCurrent ? typing.text : null;
   const trouble = isCurrent ? typing.trouble : null;
   const shown = draft ?? written;
+  const box = useRef<HTMLDivElement>(null);
+  const [isNear, setNear] = useState(false);
+  const [isTrying, setTrying] = useState(false);
   const settle = (): void => setTyping({ over: written, text: null, trouble: null });
   const complain = (about: Trouble): void =>
     setTyping({ over: written, text: shown, trouble: about });
@@ -83,7 +91,20 @@ export const QuantityInput = (props: QuantityInputProps) => {
     if (inRange(stored, range)) take(stored);
   };
 
+  const assumedValue = (): number | null => {
+    if (props.assumed === undefined) return null;
+    const read = readQuantity(props.assumed, storedUnit, shownUnit, decimalMarkOf(language));
+    return read.kind === 'value' ? read.value : null;
+  };
+  const start = props.onTry === undefined ? null : (value ?? assumedValue());
+
   const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter' && event.altKey) {
+      event.preventDefault();
+      commit();
+      if (start !== null) setTrying(true);
+      return;
+    }
     const steps: Readonly<Record<string, number>> = {
       ArrowUp: 1,
       ArrowDown: -1,
@@ -120,7 +141,13 @@ export const QuantityInput = (props: QuantityInputProps) => {
       error={<TroubleWords trouble={trouble} unit={shownUnit} typed={shown} onChoose={take} />}
       hasError={trouble !== null}
     >
-      <div className="input-box input-box-number" data-invalid={trouble !== null}>
+      <div
+        className="input-box input-box-number"
+        data-invalid={trouble !== null}
+        ref={box}
+        onPointerEnter={() => setNear(true)}
+        onPointerLeave={() => setNear(false)}
+      >
         <input
           id={id}
           type="text"
@@ -132,6 +159,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
           aria-valuenow={value ?? undefined}
           aria-valuetext={value === null ? empty : `${written} ${shownUnit}`.trim()}
           aria-invalid={trouble !== null}
+          aria-keyshortcuts={start === null ? undefined : 'Alt+Enter'}
           aria-describedby={trouble === null ? undefined : `${id}-error`}
           data-field={props.field}
           data-draft={draft !== null && draft !== written}
@@ -148,36 +176,33 @@ export const QuantityInput = (props: QuantityInputProps) => {
         <span className="input-unit" aria-hidden="true">
           {shownUnit}
         </span>
+        {start !== null && (isNear || isTrying) ? (
+          <button
+            type="button"
+            className="try-button"
+            tabIndex={-1}
+            aria-label={tryText.open(label)}
+            title={`${tryText.title} (Alt+Enter)`}
+            onClick={() => setTrying(true)}
+          >
+            <Icon name="slider" />
+          </button>
+        ) : null}
+        {isTrying && start !== null ? (
+          <WhatIf
+            path={props.field ?? ''}
+            label={label}
+            start={start}
+            storedUnit={storedUnit}
+            shownUnit={shownUnit}
+            range={range}
+            integer={integer}
+            onCommit={props.onTry}
+            anchor={box}
+            onClose={() => setTrying(false)}
+          />
+        ) : null}
       </div>
     </FieldFrame>
   );
-};
-
-interface TroubleProps {
-  readonly trouble: Trouble | null;
-  readonly unit: string;
-  readonly typed: string;
-  readonly onChoose: (value: number) => void;
-}
-
-const TroubleWords = ({ trouble, unit, typed, onChoose }: TroubleProps) => {
-  const text = useText(controlTexts);
-  if (trouble === null) return null;
-  if (typeof trouble === 'string') return <>{trouble}</>;
-  if (trouble.kind === 'question') {
-    return (
-      <>
-        {text.ambiguous(typed)}
-        <span>
-          {trouble.readings.map((reading) => (
-            <Button key={reading.label} onPress={() => onChoose(reading.value)}>
-              {reading.label}
-            </Button>
-          ))}
-        </span>
-      </>
-    );
-  }
-  if (trouble.kind === 'mistake') return <>{text.mistake(trouble.problem, trouble.remedy, unit)}</>;
-  return null;
 };

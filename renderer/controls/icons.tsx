@@ -17,6 +17,7 @@ const drawings = {
   trash: <path d="M4 6h12M8 6V4h4v2M6 6l.6 10h6.8L14 6" />,
   help: <path d="M7.8 7.8a2.3 2.3 0 1 1 3.6 1.9c-.9.6-1.4 1-1.4 2M10 14.4h.01" />,
   settings: <path d="M3.5 6.5h7m4 0h2M3.5 13.5h2m4 0h7M12.5 4.7v3.6M7.5 11.7v3.6" />,
+  slider: <path d="M3 10h5.2m4.6 0H17M10.5 7.7a2.3 2.3 0 1 0 0 4.6 2.3 2.3 0 0 0 0-4.6Z" />,
   file: <path d="M5 3.5h6.5L15 7v9.5H5zM11.5 3.5V7H15" />,
   picture: <path d="M3.5 4.5h13v11h-13zM3.5 13l4-4 3.5 3.5 2-2 3.5 3.5" />,
   table: <path d="M3.5 4.5h13v11h-13zM3.5 8.3h13M3.5 12h13M8.5 4.5v11" />,

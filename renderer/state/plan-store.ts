@@ -27,8 +27,18 @@ export interface PlanState {
   readonly baseId: number;
 }
 
-/** Steps of one field that come within this time [ms] are one: a held spin key, a dragged slider. */
+/** Steps of one field that come within this time [ms] are one: a held spin key. */
 const coalesceMs = 1500;
+
+/** Steps under such a key are one step however long they take: one trial of a figure by its slider. */
+const trialPrefix = 'trial ';
+let lastTrial = 0;
+
+/** A key of its own for a trial of a field. */
+export const trialKey = (path: string): string => {
+  lastTrial += 1;
+  return `${trialPrefix}${lastTrial} ${path}`;
+};
 
 let lastId = 0;
 const freshStateId = (): number => {
@@ -71,7 +81,7 @@ export function edit(
     const joins =
       key !== null &&
       last?.key === key &&
-      at - last.at < coalesceMs &&
+      (at - last.at < coalesceMs || key.startsWith(trialPrefix)) &&
       state.future.length === 0 &&
       // The saved state must stay reachable by undo.
       last.id !== state.savedId;
@@ -96,6 +106,15 @@ export function undo(): void {
       past: state.past.slice(0, -1),
       future: [step, ...state.future],
     };
+  });
+}
+
+/** Takes the last step back without a way to do it again, if it is the one of that key. */
+export function dropStep(key: string): void {
+  planStore.setState((state) => {
+    const step = state.past.at(-1);
+    if (step?.key !== key) return state;
+    return { plan: applyPatches(state.plan, step.backward), past: state.past.slice(0, -1) };
   });
 }
 

@@ -40,8 +40,14 @@ export const useStudyState = create<StudyState>(() => ({
 
 let client: StudyClient | null = null;
 /** `base` tells plans apart: it changes when another plan is put in place. */
-let asked: { plan: Plan; at: number; base: number } | null = null;
+let asked: { plan: Plan; at: number; base: number; step: string } | null = null;
 let studiedBase = 0;
+let studiedStep = '';
+/** Tells edits apart: those that join into one step are one edit. */
+const stepNow = (): string => {
+  const { past, future } = planStore.getState();
+  return `${past.length} ${future.length} ${past.at(-1)?.key ?? past.at(-1)?.id ?? ''}`;
+};
 let slowTimer: ReturnType<typeof setTimeout> | undefined;
 
 const settle = (state: Partial<StudyState>): void => {
@@ -51,17 +57,19 @@ const settle = (state: Partial<StudyState>): void => {
 
 const take = (answer: StudyAnswer): void => {
   if (asked === null) return;
-  const { plan, at, base } = asked;
+  const { plan, at, base, step } = asked;
   if (answer.kind === 'problems') return settle({ problems: answer.problems, failure: null });
   if (answer.kind === 'failed') return settle({ failure: answer.message });
   const { study, studied, before } = useStudyState.getState();
   const otherPlan = base !== studiedBase;
+  const sameEdit = studied === plan || step === studiedStep;
   studiedBase = base;
+  studiedStep = step;
   settle({
     study: answer.study,
     studied: plan,
-    // A ghost of another plan, or of the same state in another language, would mean nothing.
-    before: otherPlan ? null : studied === plan ? before : study,
+    // A ghost of another plan, of the same state in another language or from amid an edit would mean nothing.
+    before: otherPlan ? null : sameEdit ? before : study,
     stale: false,
     problems: [],
     failure: null,
@@ -71,7 +79,7 @@ const take = (answer: StudyAnswer): void => {
 };
 
 const ask = (plan: Plan): void => {
-  asked = { plan, at: performance.now(), base: planStore.getState().baseId };
+  asked = { plan, at: performance.now(), base: planStore.getState().baseId, step: stepNow() };
   useStudyState.setState({ stale: true });
   // Emptied, so that the same sentence is spoken again when the figures are there.
   announce('');

@@ -9,7 +9,7 @@ import { formatDifference, formatFigure } from '../../text/format.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';
 import { displaySymbol, toDisplay } from '#core/units/display.ts';
-import { bestOf, compareRows } from './compare-rows.ts';
+import { bestOf, compareRows } from '../../state/compare-rows.ts';
 
 /** Every figure of every option with its difference against a base; the best is marked by a word. */
 export const CompareTable = () => {

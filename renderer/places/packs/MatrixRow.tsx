@@ -63,7 +63,7 @@ export const QuantityRow = ({ path, label, emptyWords }: QuantityRowProps) => {
           {...(emptyWords === undefined ? {} : { emptyWords })}
           {...(shaping.has(path)
             ? {
-                onCommit: (value) =>
+                onCommit: (value, key) =>
                   edit(
                     title,
                     (plan) => {
@@ -72,7 +72,7 @@ export const QuantityRow = ({ path, label, emptyWords }: QuantityRowProps) => {
                       setField(plan, `options.${index}.${path}`, value);
                       Object.assign(target.pack, trimDifferences(target.pack));
                     },
-                    `options.${index}.${path}`,
+                    key,
                   ),
               }
             : {})}

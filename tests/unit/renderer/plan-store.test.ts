@@ -1,7 +1,8 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import { newPlan } from '#core/plan/defaults.ts';
-import { editField } from '#renderer/state/plan-path.ts';
+import { editField, setField } from '#renderer/state/plan-path.ts';
 import {
+  dropStep,
   edit,
   isUnsaved,
   markSaved,
@@ -9,6 +10,7 @@ import {
   redo,
   replacePlan,
   stateId,
+  trialKey,
   undo,
 } from '#renderer/state/plan-store.ts';
 
@@ -103,4 +105,26 @@ test('steps are not limited in number', () => {
   }
   for (let index = 0; index < 500; index += 1) undo();
   expect(state().plan.note).toBe('');
+});
+
+test('a trial of a figure is one step however long it takes, and leaves nothing when dropped', () => {
+  const before = structuredClone(state().plan);
+  const key = trialKey(capacityPath);
+  for (const value of [20, 24, 30]) {
+    edit('Rated capacity', (plan) => setField(plan, capacityPath, value), key);
+    vi.advanceTimersByTime(5000);
+  }
+  expect(state().past).toHaveLength(1);
+  expect(capacity()).toBe(30);
+  dropStep(key);
+  expect(state().plan).toEqual(before);
+  expect(state().past).toHaveLength(0);
+  expect(state().future).toHaveLength(0);
+});
+
+test('two trials of the same figure are two steps', () => {
+  editField('Rated capacity', capacityPath, 20);
+  edit('Rated capacity', (plan) => setField(plan, capacityPath, 24), trialKey(capacityPath));
+  edit('Rated capacity', (plan) => setField(plan, capacityPath, 30), trialKey(capacityPath));
+  expect(state().past).toHaveLength(3);
 });

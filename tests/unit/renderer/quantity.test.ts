@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { inRange, rangeOf, spinStep } from '#renderer/controls/quantity-range.ts';
 import { readQuantity } from '#renderer/controls/read-quantity.ts';
-import { bestOf } from '#renderer/places/packs/compare-rows.ts';
+import { bestOf } from '#renderer/state/compare-rows.ts';
 import { seriesLook } from '#renderer/styles/series.ts';
 import { formatDifference, formatMinutes } from '#renderer/text/format.ts';
 import { shownUnit } from '#renderer/text/shown-unit.ts';

@@ -1,5 +1,5 @@
 import type { OptionStudy } from '#core/study/study.ts';
-import type { PacksTexts } from '../../text/packs.ts';
+import type { PacksTexts } from '../text/packs.ts';
 
 export interface CompareRow {
   readonly id: keyof PacksTexts['rows'];
