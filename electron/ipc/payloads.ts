@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { isCommandId, type CommandId } from '#core/commands/command-table.ts';
+import { commandTable, isCommandId, type CommandId } from '#core/commands/command-table.ts';
 import { exportSizeLimitBytes, linkKeys, planSizeLimitBytes } from '#core/shell/documents.ts';
 import type { CallName, ShellCalls } from '#core/shell/bridge.ts';
 
@@ -8,7 +8,9 @@ const handle = z.uuid();
 const name = z.string().max(255);
 /** UTF-16 length is never above the length in bytes, which is checked after this. */
 const planText = z.string().max(planSizeLimitBytes);
+const commandIds = commandTable.map(({ id }) => id);
 const commandId = z.custom<CommandId>((value) => typeof value === 'string' && isCommandId(value));
+const label = z.string().min(1).max(200);
 const saveRequest = z.strictObject({
   handle: handle.nullable(),
   text: planText,
@@ -34,7 +36,14 @@ export const payloadSchemas = {
   writeRecoveryCopy: z.strictObject({ name, text: planText }),
   discardOwnRecoveryCopy: nothing,
   setDocumentState: z.strictObject({ name, handle: handle.nullable(), unsaved: z.boolean() }),
-  setDisabledCommands: z.strictObject({ ids: z.array(commandId).max(200) }),
+  setMenuState: z.strictObject({
+    language: z.enum(['en', 'de']),
+    disabled: z.array(commandId).max(200),
+    labels: z.partialRecord(z.enum(commandIds), label),
+    menus: z.strictObject({ file: label, edit: label, view: label, places: label, help: label }),
+    recent: label,
+    forgetRecent: label,
+  }),
   closeSeen: z.strictObject({ id: z.number().int().positive() }),
   closeAnswer: z.strictObject({
     id: z.number().int().positive(),

@@ -10,7 +10,7 @@ type WindowCalls = Pick<
   CallHandlers,
   | 'newWindow'
   | 'setDocumentState'
-  | 'setDisabledCommands'
+  | 'setMenuState'
   | 'closeSeen'
   | 'closeAnswer'
   | 'report'
@@ -37,10 +37,10 @@ export const windowCalls = (shell: Shell): WindowCalls => {
       showDocumentState(plan, documents.ofWindow(windowId)?.path ?? null);
       return success(null);
     },
-    setDisabledCommands: async ({ ids }, windowId) => {
+    setMenuState: async (state, windowId) => {
       const plan = windows.get(windowId);
       if (plan === null) return failure('unknown-document');
-      plan.disabled = new Set(ids);
+      plan.menu = state;
       shell.menuChanged();
       return success(null);
     },

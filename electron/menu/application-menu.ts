@@ -23,7 +23,7 @@ export const showMenu = (shell: Shell): void => {
   const template = menuTemplate(
     {
       platform: process.platform,
-      disabled: front?.disabled ?? new Set(),
+      state: front?.menu ?? null,
       recent: shell.recent.names(),
       hasWindow: front !== null,
     },

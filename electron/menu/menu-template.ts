@@ -1,11 +1,13 @@
 import type { MenuItemConstructorOptions } from 'electron';
 import { menus, type Command, type MenuId } from '#core/commands/command.ts';
 import { commandTable, type CommandId } from '#core/commands/command-table.ts';
+import type { MenuState } from '#core/shell/menu-state.ts';
 import { acceleratorOf } from './accelerator.ts';
 
-export type MenuState = {
+export type MenuBarState = {
   readonly platform: NodeJS.Platform;
-  readonly disabled: ReadonlySet<CommandId>;
+  /** What the page of the window in front says; null before it has, or without a window. */
+  readonly state: MenuState | null;
   readonly recent: readonly { readonly id: string; readonly name: string }[];
   readonly hasWindow: boolean;
 };
@@ -16,11 +18,11 @@ export type MenuActions = {
 };
 
 const menuLabels: Readonly<Record<MenuId, string>> = {
-  file: '&File',
-  edit: '&Edit',
-  view: '&View',
-  places: '&Places',
-  help: '&Help',
+  file: 'File',
+  edit: 'Edit',
+  view: 'View',
+  places: 'Places',
+  help: 'Help',
 };
 
 const separator: MenuItemConstructorOptions = { type: 'separator' };
@@ -30,9 +32,9 @@ const windowless: ReadonlySet<CommandId> = new Set(['plan.new', 'plan.open', 'wi
 /** An ampersand in a file name is a letter, not the mark of a shortcut. */
 const literal = (name: string): string => name.replaceAll('&', '&&');
 
-const recentItem = (state: MenuState, actions: MenuActions): MenuItemConstructorOptions => ({
+const recentItem = (state: MenuBarState, actions: MenuActions): MenuItemConstructorOptions => ({
   id: 'recent',
-  label: 'Open recent',
+  label: literal(state.state?.recent ?? 'Open recent'),
   enabled: state.recent.length > 0,
   submenu: [
     ...state.recent.map(({ id, name }) => ({
@@ -41,30 +43,36 @@ const recentItem = (state: MenuState, actions: MenuActions): MenuItemConstructor
       click: () => actions.openRecent(id),
     })),
     separator,
-    { id: 'recent.forget', label: 'Forget these files', click: () => actions.forgetRecent() },
+    {
+      id: 'recent.forget',
+      label: literal(state.state?.forgetRecent ?? 'Forget these files'),
+      click: () => actions.forgetRecent(),
+    },
   ],
 });
 
 const commandItem = (
   command: Command & { id: CommandId },
-  state: MenuState,
+  state: MenuBarState,
   actions: MenuActions,
 ): MenuItemConstructorOptions => {
   const accelerator = acceleratorOf(command);
   const shared = {
     id: command.id,
-    label: command.label,
+    label: literal(state.state?.labels[command.id] ?? command.label),
     ...(accelerator === undefined ? {} : { accelerator }),
   };
   if (command.role !== undefined) return { ...shared, role: command.role };
   return {
     ...shared,
-    enabled: !state.disabled.has(command.id) && (state.hasWindow || windowless.has(command.id)),
+    enabled:
+      state.state?.disabled.includes(command.id) !== true &&
+      (state.hasWindow || windowless.has(command.id)),
     click: () => actions.run(command.id),
   };
 };
 
-const oneMenu = (menu: MenuId, state: MenuState, actions: MenuActions) => {
+const oneMenu = (menu: MenuId, state: MenuBarState, actions: MenuActions) => {
   const items: MenuItemConstructorOptions[] = [];
   let group: number | null = null;
   for (const command of commandTable) {
@@ -74,12 +82,16 @@ const oneMenu = (menu: MenuId, state: MenuState, actions: MenuActions) => {
     items.push(commandItem(command, state, actions));
     if (command.id === 'plan.open') items.push(recentItem(state, actions));
   }
-  return { id: menu, label: menuLabels[menu], submenu: items };
+  return {
+    id: menu,
+    label: `&${literal(state.state?.menus[menu] ?? menuLabels[menu])}`,
+    submenu: items,
+  };
 };
 
 /** The whole menu bar, made from the command table and what can be done now. */
 export const menuTemplate = (
-  state: MenuState,
+  state: MenuBarState,
   actions: MenuActions,
 ): MenuItemConstructorOptions[] => {
   const bar = menus.map((menu) => oneMenu(menu, state, actions));

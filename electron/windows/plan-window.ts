@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import type { BrowserWindow } from 'electron';
-import type { CommandId } from '#core/commands/command-table.ts';
 import { eventChannels, type EventName, type ShellEvents } from '#core/shell/bridge.ts';
 import type { DocumentState } from '#core/shell/documents.ts';
+import type { MenuState } from '#core/shell/menu-state.ts';
 import { createCloseGuard, type CloseGuard } from './close-guard.ts';
 import { windowTitle } from './title.ts';
 
@@ -14,7 +14,8 @@ export type PlanWindow = {
   readonly recoveryId: string;
   readonly guard: CloseGuard;
   state: DocumentState;
-  disabled: ReadonlySet<CommandId>;
+  /** Null until the page has said how its menu reads. */
+  menu: MenuState | null;
   /** True once the page listens; until then messages wait. */
   ready: boolean;
   readonly waiting: (() => void)[];
@@ -45,7 +46,7 @@ export const createPlanWindow = (window: BrowserWindow): PlanWindow => {
     recoveryId: randomUUID(),
     guard: createCloseGuard((id) => sendTo(plan, 'closeRequest', { id })),
     state: { name: '', handle: null, unsaved: false },
-    disabled: new Set(),
+    menu: null,
     ready: false,
     waiting: [],
     mayClose: false,

@@ -3,8 +3,10 @@ import { Dialog, DialogTrigger, Popover } from 'react-aria-components';
 import type { MenuId } from '#core/commands/command.ts';
 import { menus } from '#core/commands/command.ts';
 import { commandTable } from '#core/commands/command-table.ts';
+import type { RecentFile } from '#core/shell/documents.ts';
 import { IconButton } from '../controls/Button.tsx';
-import { Menu, type MenuEntry } from '../controls/Menu.tsx';
+import { Menu, type MenuEntry, type TitledGroup } from '../controls/Menu.tsx';
+import { openRecent } from '../state/document-actions.ts';
 import { useDocument } from '../state/document-store.ts';
 import { usePlanState } from '../state/plan-store.ts';
 import { useSettings } from '../state/settings-store.ts';
@@ -19,7 +21,7 @@ import { useKeysOf } from './use-keys.ts';
 /** Menus shown here; undo, find and places have buttons of their own in the bar. */
 const shown: readonly MenuId[] = menus.filter((menu) => menu !== 'places');
 
-/** All commands and the settings, for windows without a menu of their own. */
+/** The settings and, where no native menu does, all commands with the files opened before. */
 export const AppMenu = () => {
   const text = useText(appTexts);
   const words = useText(menuTexts);
@@ -27,11 +29,21 @@ export const AppMenu = () => {
   const host = useDocument((state) => state.host);
   const keysOf = useKeysOf();
   const [isOpen, setOpen] = useState(false);
+  const [recent, setRecent] = useState<readonly RecentFile[]>([]);
   // The greyed entries depend on the whole state; the menu is rendered anew with each change of it.
   usePlanState((state) => state);
   const offered = new Set(offeredCommands(host?.kind ?? 'browser'));
   const disabled = disabledCommands();
-  const groups: MenuEntry[][] = [];
+  const recentEntries: MenuEntry[] = [
+    ...recent.map(({ id, name, available }) => ({
+      id: `recent:${id}`,
+      label: name,
+      isDisabled: !available,
+      run: () => void openRecent(id),
+    })),
+    { id: 'recent:forget', label: words.forgetRecent, run: () => void host?.forgetRecentFiles() },
+  ];
+  const groups: (readonly MenuEntry[] | TitledGroup)[] = [];
   for (const menu of shown) {
     for (const group of new Set(commandTable.filter((c) => c.menu === menu).map((c) => c.group))) {
       const entries = commandTable
@@ -45,6 +57,9 @@ export const AppMenu = () => {
           run: () => runCommand(id),
         }));
       if (entries.length > 0) groups.push(entries);
+      if (entries.some(({ id }) => id === 'plan.open') && recent.length > 0) {
+        groups.push({ title: words.recent, entries: recentEntries });
+      }
     }
   }
   return (
@@ -57,9 +72,15 @@ export const AppMenu = () => {
           </Dialog>
         </Popover>
       </DialogTrigger>
-      <Menu label={text.more} groups={groups}>
-        <IconButton icon="more" label={text.more} />
-      </Menu>
+      {host?.menuAnswersShortcuts === true ? null : (
+        <Menu
+          label={text.more}
+          groups={groups}
+          onOpen={() => void host?.recentFiles().then(setRecent)}
+        >
+          <IconButton icon="more" label={text.more} />
+        </Menu>
+      )}
     </>
   );
 };

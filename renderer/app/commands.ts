@@ -1,6 +1,16 @@
 import { commandTable, type CommandId } from '#core/commands/command-table.ts';
 import type { HostKind } from '#core/commands/command.ts';
-import { duplicatePlan, mayLeave, open, revert, save, saveAs } from '../state/document-actions.ts';
+import { writePlan } from '#core/plan/write-plan.ts';
+import { exportAs } from '../charts/export-chart.ts';
+import {
+  duplicatePlan,
+  mayLeave,
+  offerRecovery,
+  open,
+  revert,
+  save,
+  saveAs,
+} from '../state/document-actions.ts';
 import { openDialog, theHost, useDocument } from '../state/document-store.ts';
 import { addOption, duplicateOption, optionLimit, removeOption } from '../state/option-actions.ts';
 import { goTo } from '../state/place-store.ts';
@@ -20,10 +30,15 @@ const actions: Partial<Record<CommandId, () => void>> = {
   },
   'plan.open': () => void open(),
   'plan.openSample': () => openDialog({ kind: 'samples' }),
+  'plan.recover': () => void offerRecovery(true),
   'plan.save': () => void save(),
   'plan.saveAs': () => void saveAs(),
   'plan.duplicate': duplicatePlan,
   'plan.revert': () => void revert(),
+  'export.plan': () => {
+    const { plan } = planStore.getState();
+    void exportAs('json', plan.name === '' ? 'plan' : plan.name, writePlan(plan));
+  },
   'edit.undo': undo,
   'edit.redo': redo,
   'option.add': () => addOption(),

@@ -1,17 +1,21 @@
 import { samplePlan } from '#core/plan/samples/index.ts';
-import { writePlan } from '#core/plan/write-plan.ts';
 import type { Host } from '../state/host.ts';
-import { askAboutChange, mayLeave, showPlan, take } from '../state/document-actions.ts';
-import { openDialog, useDocument } from '../state/document-store.ts';
-import { isUnsaved, planStore, type PlanState } from '../state/plan-store.ts';
+import {
+  askAboutChange,
+  mayLeave,
+  offerRecovery,
+  showPlan,
+  take,
+} from '../state/document-actions.ts';
+import { useDocument } from '../state/document-store.ts';
+import { isUnsaved, planStore } from '../state/plan-store.ts';
+import { keepRecoveryCopy } from '../state/recovery-keeper.ts';
 import { useSettings } from '../state/settings-store.ts';
 import { startChargingStudies } from '../state/charging-store.ts';
 import { startStudies } from '../state/study-store.ts';
-import { disabledCommands, runCommand } from './commands.ts';
-import { listenForShortcuts } from './shortcuts.ts';
-
-/** A recovery copy is written this long [ms] after the last edit. */
-const recoveryDelayMs = 1000;
+import { menuState } from './menu-state.ts';
+import { pageCommands } from './page-commands.ts';
+import { answerCommand, listenForShortcuts } from './shortcuts.ts';
 
 /** Ties the page to the program around it, opens the first sample and starts the figures. Once, at the start. */
 export function connectHost(host: Host): void {
@@ -20,46 +24,52 @@ export function connectHost(host: Host): void {
   startChargingStudies();
   startStudies();
   listenForShortcuts(host);
-  host.onCommand(runCommand);
+  host.onCommand(answerCommand);
   host.onOpenRequest((result) => {
     void mayLeave().then((may) => may && take(result));
   });
   host.onChangedOutside(() => void askAboutChange());
   host.onCloseRequest(async () => ((await mayLeave()) ? 'close' : 'stay'));
-  void host.recoveryCopies().then((copies) => {
-    if (copies.length > 0) openDialog({ kind: 'recovery', copies });
-  });
+  void offerRecovery(false);
   keepHostInformed(host);
   keepRecoveryCopy(host);
 }
 
-/** Title, unsaved mark, language and greyed commands follow the plan. */
-function keepHostInformed(host: Host): void {
-  const tell = (): void => {
-    const state = planStore.getState();
-    const { handle, fileName } = useDocument.getState();
-    const name = fileName ?? state.plan.name;
-    const unsaved = isUnsaved(state);
-    host.setDocumentState({ name, handle, unsaved });
-    host.setDisabledCommands([...disabledCommands()]);
-    document.title = `${unsaved ? '• ' : ''}${name} – Cellwain`;
-    document.documentElement.lang = useSettings.getState().language;
+/** Calls `tell` with what is to be known now, and again whenever that has changed. */
+function follow<T>(know: () => T, tell: (known: T) => void): void {
+  let last = '';
+  const look = (): void => {
+    const known = know();
+    const now = JSON.stringify(known);
+    if (now === last) return;
+    last = now;
+    tell(known);
   };
-  tell();
-  planStore.subscribe(tell);
-  useDocument.subscribe(tell);
-  useSettings.subscribe(tell);
+  look();
+  planStore.subscribe(look);
+  useDocument.subscribe(look);
+  useSettings.subscribe(look);
+  pageCommands.subscribe(look);
 }
 
-function keepRecoveryCopy(host: Host): void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const write = (state: PlanState): void => {
-    if (isUnsaved(state)) void host.writeRecoveryCopy(state.plan.name, writePlan(state.plan));
-    else void host.discardOwnRecoveryCopy();
-  };
-  planStore.subscribe((state, old) => {
-    if (state.plan === old.plan) return;
-    clearTimeout(timer);
-    timer = setTimeout(() => write(planStore.getState()), recoveryDelayMs);
-  });
+/** Title, unsaved mark, language and menu follow the plan. */
+function keepHostInformed(host: Host): void {
+  follow(
+    () => {
+      const { handle, fileName } = useDocument.getState();
+      const state = planStore.getState();
+      return { name: fileName ?? state.plan.name, handle, unsaved: isUnsaved(state) };
+    },
+    (state) => {
+      host.setDocumentState(state);
+      document.title = `${state.unsaved ? '• ' : ''}${state.name} – Cellwain`;
+    },
+  );
+  follow(
+    () => useSettings.getState().language,
+    (language) => {
+      document.documentElement.lang = language;
+    },
+  );
+  follow(menuState, (state) => host.setMenuState(state));
 }

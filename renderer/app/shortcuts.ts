@@ -1,4 +1,4 @@
-import { commandTable } from '#core/commands/command-table.ts';
+import { commandTable, type CommandId } from '#core/commands/command-table.ts';
 import { keysOf, strokeMatches } from '#core/commands/keys.ts';
 import type { Host } from '../state/host.ts';
 import { runCommand } from './commands.ts';
@@ -15,7 +15,23 @@ const takeTyped = (): void => {
   field.focus();
 };
 
-/** Answers the shortcuts of the command table, where no native menu does. Returns the way to end it. */
+const isHistory = (id: CommandId): boolean => id === 'edit.undo' || id === 'edit.redo';
+
+/** Carries out a command of the native menu. Undo belongs to the field while text is typed there. */
+export function answerCommand(id: CommandId): void {
+  if (isHistory(id) && isTyping(document.activeElement)) {
+    document.execCommand(id === 'edit.undo' ? 'undo' : 'redo');
+    return;
+  }
+  takeTyped();
+  runCommand(id);
+}
+
+/**
+ * Answers the shortcuts of the command table. Returns the way to end it. Where a native menu does
+ * that, only undo and redo are left: the page gets a key first, and a field would take these for
+ * itself even when nothing is typed in it.
+ */
 export function listenForShortcuts(host: Host): () => void {
   const onKey = (event: KeyboardEvent): void => {
     const command = commandTable.find((entry) => {
@@ -23,12 +39,10 @@ export function listenForShortcuts(host: Host): () => void {
       return entry.actor !== 'system' && keys !== null && strokeMatches(event, keys, host.platform);
     });
     if (command === undefined) return;
-    const isHistory = command.id === 'edit.undo' || command.id === 'edit.redo';
-    if (isHistory && isTyping(event.target)) return;
-    if (host.menuAnswersShortcuts) return;
+    if (isHistory(command.id) && isTyping(event.target)) return;
+    if (host.menuAnswersShortcuts && !isHistory(command.id)) return;
     event.preventDefault();
-    takeTyped();
-    runCommand(command.id);
+    answerCommand(command.id);
   };
   addEventListener('keydown', onKey);
   return () => removeEventListener('keydown', onKey);

@@ -179,7 +179,7 @@ export const createBrowserHost = (version: string): Host => {
       if (state.handle === null) current = null;
       document.title = `${state.unsaved ? '• ' : ''}${state.name || 'Untitled plan'} – Cellwain`;
     },
-    setDisabledCommands: () => {},
+    setMenuState: () => {},
     onCommand: () => () => {},
     onOpenRequest: () => () => {},
     onChangedOutside: (listener) => {

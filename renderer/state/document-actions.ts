@@ -6,6 +6,7 @@ import type { OpenedPlan } from '#core/shell/documents.ts';
 import { failure, type HostResult } from '#core/shell/failure.ts';
 import { documentTexts } from '../text/documents.ts';
 import { textNow } from '../text/use-text.ts';
+import { readText } from './browser-files.ts';
 import { closeDialog, openDialog, theHost, useDocument } from './document-store.ts';
 import { isUnsaved, markSaved, planStore, replacePlan, stateId, undo } from './plan-store.ts';
 import { useSettings } from './settings-store.ts';
@@ -14,7 +15,7 @@ import { showToast } from './toast-store.ts';
 /** Puts a plan that is in no file in place: new, sample, copy. */
 export function showPlan(plan: Plan, unsaved: boolean): void {
   replacePlan(plan, unsaved);
-  useDocument.setState({ handle: null, fileName: null });
+  useDocument.setState({ handle: null, fileName: null, access: 'writable' });
 }
 
 /** Asks about unsaved changes, where there are any. True when the plan may go. */
@@ -24,10 +25,8 @@ export async function mayLeave(): Promise<boolean> {
     openDialog({ kind: 'unsaved', answer });
   });
   closeDialog();
-  if (choice === 'stay') return false;
-  const leaves = choice === 'discard' || (await save());
-  if (leaves && choice === 'discard') await theHost().discardOwnRecoveryCopy();
-  return leaves;
+  // The recovery copy goes when the plan does: the user may still back out of what comes next.
+  return choice === 'discard' || (choice === 'save' && (await save()));
 }
 
 /** Takes what the host has read. The plan on screen stays where it cannot be used. */
@@ -38,7 +37,7 @@ export function take(result: HostResult<OpenedPlan>, isRecovery = false): boolea
       openDialog({ kind: 'failure', failure: result, during: 'open' });
     return false;
   }
-  const { name, handle, text: content } = result.value;
+  const { name, handle, text: content, access } = result.value;
   const read = readPlan(content, { language: useSettings.getState().language });
   if (!read.ok) {
     const { path, problem, remedy } = read.problem;
@@ -47,8 +46,9 @@ export function take(result: HostResult<OpenedPlan>, isRecovery = false): boolea
     return false;
   }
   replacePlan(read.plan, isRecovery);
-  useDocument.setState({ handle, fileName: handle === null ? null : name });
+  useDocument.setState({ handle, fileName: handle === null ? null : name, access });
   if (isRecovery) showToast(text.recovered(name));
+  else if (access === 'read-only') showToast(text.readOnly(name));
   else if (read.migratedFrom !== undefined) showToast(text.migrated(read.migratedFrom));
   else if (read.leftOut.length > 0) showToast(text.leftOut(read.leftOut.slice(0, 3).join(', ')));
   else showToast(text.opened(name));
@@ -74,13 +74,17 @@ const saveWith = async (asNew: boolean, replaceChanged = false): Promise<boolean
     return false;
   }
   markSaved(result.value.revision);
-  useDocument.setState({ handle: result.value.handle, fileName: result.value.name });
+  const { name: fileName, handle: newHandle } = result.value;
+  useDocument.setState({ handle: newHandle, fileName, access: 'writable' });
   if (!isUnsaved(planStore.getState())) await host.discardOwnRecoveryCopy();
-  showToast(textNow(documentTexts).saved(result.value.name));
+  showToast(textNow(documentTexts).saved(fileName));
   return true;
 };
 
-export const save = (): Promise<boolean> => saveWith(useDocument.getState().handle === null);
+export const save = (): Promise<boolean> => {
+  const { handle, access } = useDocument.getState();
+  return saveWith(handle === null || access === 'read-only');
+};
 export const saveAs = (): Promise<boolean> => saveWith(true);
 
 /** The file was written by another program. True when the plan is on disk afterwards. */
@@ -103,7 +107,12 @@ export async function revert(): Promise<boolean> {
     while (isUnsaved(planStore.getState()) && planStore.getState().past.length > 0) undo();
   } else if (!take(await host.readAgain(handle))) return false;
   const text = textNow(documentTexts);
-  showToast(text.reverted, { label: text.back, run: () => planStore.setState(before) });
+  // What was saved back then need not be what the file holds now, so no state counts as saved.
+  const savedId = handle === null ? before.savedId : 0;
+  showToast(text.reverted, {
+    label: text.back,
+    run: () => planStore.setState({ ...before, savedId }),
+  });
   return true;
 }
 
@@ -127,7 +136,16 @@ export function duplicatePlan(): void {
   showToast(text.duplicated);
 }
 
+/** A file dropped into the window. Only one that is a plan raises the question about the present one. */
 export async function openDroppedFile(file: File): Promise<void> {
-  if (!(await mayLeave())) return;
-  take(await theHost().openDropped(file.name, await file.text()));
+  const read = await readText(file);
+  const result = read.ok ? await theHost().openDropped(file.name, read.value) : read;
+  if (!result.ok || (await mayLeave())) take(result);
+}
+
+/** Offers what windows that ended without closing have left; `isAsked` says so when there is nothing. */
+export async function offerRecovery(isAsked: boolean): Promise<void> {
+  const copies = await theHost().recoveryCopies();
+  if (copies.length > 0) openDialog({ kind: 'recovery', copies });
+  else if (isAsked) showToast(textNow(documentTexts).nothingToRecover);
 }

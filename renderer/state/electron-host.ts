@@ -67,7 +67,7 @@ export const createElectronHost = ({ platform, version, call, listen }: ShellBri
       await call.discardOwnRecoveryCopy({});
     },
     setDocumentState: (state) => void call.setDocumentState(state),
-    setDisabledCommands: (ids) => void call.setDisabledCommands({ ids }),
+    setMenuState: (state) => void call.setMenuState(state),
     onCommand: (listener) => listening(listen.command(({ id }) => listener(id))),
     onOpenRequest: (listener) => listening(listen.openRequest(listener)),
     onChangedOutside: (listener) =>

@@ -13,6 +13,7 @@ import type {
   DocumentHandle,
 } from '#core/shell/documents.ts';
 import type { HostResult } from '#core/shell/failure.ts';
+import type { MenuState } from '#core/shell/menu-state.ts';
 
 export type Unsubscribe = () => void;
 
@@ -56,8 +57,8 @@ export type Host = {
 
   /** Title, unsaved mark, represented file, close guard. Call at each change of any of the three. */
   setDocumentState(state: DocumentState): void;
-  /** Commands that cannot act now; shown greyed in the menu, never hidden. */
-  setDisabledCommands(ids: readonly CommandId[]): void;
+  /** Words of the native menu and what in it cannot act now. Call when any of it changes. */
+  setMenuState(state: MenuState): void;
   onCommand(listener: (id: CommandId) => void): Unsubscribe;
   /** A plan chosen outside the page: file association, second launch, recent menu. */
   onOpenRequest(listener: (result: HostResult<OpenedPlan>) => void): Unsubscribe;
@@ -69,7 +70,11 @@ export type Host = {
    */
   onCloseRequest(listener: () => Promise<'close' | 'stay'>): Unsubscribe;
 
-  /** Asks where to save; asks before replacing. Gives the file name written. */
+  /**
+   * The one way out for every export, of a chart, a table, a sheet, a calendar or the plan: asks
+   * where to save, asks before replacing, writes whole. Gives the file name written.
+   * Prefer `exportAs(kind, suggestedName, content)`, which also says how it went.
+   */
   exportFile(request: ExportRequest): Promise<HostResult<{ readonly name: string }>>;
   /** Prints the page as it stands under print styles into a PDF; `unsupported` in a browser. */
   exportPdf(request: PdfRequest): Promise<HostResult<{ readonly name: string }>>;

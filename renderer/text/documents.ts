@@ -29,6 +29,9 @@ interface DocumentTexts {
   readonly take: string;
   readonly throwAway: string;
   readonly later: string;
+  readonly readOnly: (name: string) => string;
+  readonly nothingToRecover: string;
+  readonly recoveryFails: string;
   readonly recovered: (name: string) => string;
   readonly savedAt: (time: string) => string;
   readonly sampleTitle: string;
@@ -96,6 +99,9 @@ export const documentTexts: Texts<DocumentTexts> = {
     take: 'Open this copy',
     throwAway: 'Throw away',
     later: 'Decide later',
+    readOnly: (name) => `${name} is read-only; saving asks for another name`,
+    nothingToRecover: 'No unsaved work is kept here',
+    recoveryFails: 'The recovery copy cannot be written. Save the plan to be safe.',
     recovered: (name) => `Opened the recovery copy of ${name}; save it to keep it`,
     savedAt: (time) => `kept ${time}`,
     sampleTitle: 'Open a sample plan',
@@ -176,6 +182,9 @@ export const documentTexts: Texts<DocumentTexts> = {
     take: 'Diese Kopie öffnen',
     throwAway: 'Verwerfen',
     later: 'Später entscheiden',
+    readOnly: (name) => `${name} ist schreibgeschützt; Sichern fragt nach einem Namen`,
+    nothingToRecover: 'Hier liegt keine ungesicherte Arbeit',
+    recoveryFails: 'Die Rettungskopie lässt sich nicht schreiben. Den Plan zur Sicherheit sichern.',
     recovered: (name) => `Rettungskopie von ${name} geöffnet; zum Behalten sichern`,
     savedAt: (time) => `abgelegt ${time}`,
     sampleTitle: 'Beispielplan öffnen',

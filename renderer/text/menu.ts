@@ -8,6 +8,7 @@ interface MenuTexts {
   readonly unitNames: Readonly<Record<'metric' | 'us', string>>;
   readonly settings: string;
   readonly recent: string;
+  readonly forgetRecent: string;
   readonly palettePlaceholder: string;
   readonly paletteNone: string;
   readonly shortcutsTitle: string;
@@ -30,6 +31,7 @@ export const menuTexts: Texts<MenuTexts> = {
     unitNames: { metric: 'Metric', us: 'US customary' },
     settings: 'Settings',
     recent: 'Opened before',
+    forgetRecent: 'Forget these files',
     palettePlaceholder: 'Type a command, a place or an option',
     paletteNone: 'Nothing of that name',
     shortcutsTitle: 'Keyboard shortcuts',
@@ -61,6 +63,7 @@ export const menuTexts: Texts<MenuTexts> = {
     unitNames: { metric: 'Metrisch', us: 'US-Maße' },
     settings: 'Einstellungen',
     recent: 'Zuletzt geöffnet',
+    forgetRecent: 'Diese Dateien vergessen',
     palettePlaceholder: 'Befehl, Ort oder Variante eingeben',
     paletteNone: 'Nichts mit diesem Namen',
     shortcutsTitle: 'Tastenkürzel',

@@ -22,6 +22,7 @@ export const commandTable = [
   },
   { id: 'plan.open', label: 'Open…', menu: 'file', group: 1, keys: 'Mod+O', actor: 'page' },
   { id: 'plan.openSample', label: 'Open a sample plan…', menu: 'file', group: 1, actor: 'page' },
+  { id: 'plan.recover', label: 'Find unsaved work…', menu: 'file', group: 1, actor: 'page' },
   { id: 'plan.save', label: 'Save', menu: 'file', group: 2, keys: 'Mod+S', actor: 'page' },
   {
     id: 'plan.saveAs',
@@ -41,6 +42,7 @@ export const commandTable = [
     keys: 'Mod+Shift+E',
     actor: 'page',
   },
+  { id: 'export.plan', label: 'Export plan as JSON…', menu: 'file', group: 3, actor: 'page' },
   { id: 'export.series', label: 'Export run as CSV…', menu: 'file', group: 3, actor: 'page' },
   { id: 'export.chart', label: 'Export chart as picture…', menu: 'file', group: 3, actor: 'page' },
   {

@@ -1,4 +1,5 @@
 import type { CommandId } from '../commands/command-table.ts';
+import type { MenuState } from './menu-state.ts';
 import type {
   AboutData,
   DocumentHandle,
@@ -34,7 +35,7 @@ export type ShellCalls = {
   writeRecoveryCopy: Call<{ name: string; text: string }, { readonly savedAt: string }>;
   discardOwnRecoveryCopy: Call<NoPayload, null>;
   setDocumentState: Call<DocumentState, null>;
-  setDisabledCommands: Call<{ ids: readonly CommandId[] }, null>;
+  setMenuState: Call<MenuState, null>;
   closeSeen: Call<{ id: number }, null>;
   closeAnswer: Call<{ id: number; answer: 'close' | 'stay' }, null>;
   exportFile: Call<ExportRequest, { readonly name: string }>;
@@ -66,7 +67,7 @@ export const callChannels = {
   writeRecoveryCopy: 'recovery:write',
   discardOwnRecoveryCopy: 'recovery:discard-own',
   setDocumentState: 'window:document-state',
-  setDisabledCommands: 'menu:disabled',
+  setMenuState: 'menu:state',
   closeSeen: 'close:seen',
   closeAnswer: 'close:answer',
   exportFile: 'export:file',

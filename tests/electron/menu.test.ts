@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { commandTable } from '#core/commands/command-table.ts';
 import type { Command } from '#core/commands/command.ts';
+import type { MenuState } from '#core/shell/menu-state.ts';
 import { planText } from '../support/plan-text.ts';
 import { eventually, startShell } from '../support/shell-driver.ts';
 
@@ -13,6 +14,15 @@ type Item = {
   role?: string;
   items?: string[];
 };
+
+const menuState = {
+  language: 'de',
+  disabled: [],
+  labels: { 'edit.undo': 'Rückgängig: Länge & Breite' },
+  menus: { file: 'Datei', edit: 'Bearbeiten', view: 'Ansicht', places: 'Orte', help: 'Hilfe' },
+  recent: 'Zuletzt geöffnet',
+  forgetRecent: 'Diese Dateien vergessen',
+} as const satisfies MenuState;
 
 describe('menu', () => {
   test('every command of the table stands in the menu with its label and keys', async () => {
@@ -38,11 +48,22 @@ describe('menu', () => {
 
   test('a command that cannot act is greyed, not hidden', async () => {
     const shell = await startShell();
-    await shell.call('setDisabledCommands', { ids: ['edit.undo'] });
+    await shell.call('setMenuState', { ...menuState, disabled: ['edit.undo'] });
     expect(await shell.command('menuItem', { id: 'edit.undo' })).toMatchObject({ enabled: false });
     await expect(shell.command('clickMenu', { id: 'edit.undo' })).rejects.toThrow(/disabled/);
-    await shell.call('setDisabledCommands', { ids: [] });
+    await shell.call('setMenuState', menuState);
     expect(await shell.command('menuItem', { id: 'edit.undo' })).toMatchObject({ enabled: true });
+  });
+
+  test('the menu reads as the page says, with the name of the step that undo takes back', async () => {
+    const shell = await startShell();
+    await shell.call('setMenuState', menuState);
+    const labelOf = async (id: string) =>
+      (await shell.command<Item | null>('menuItem', { id }))?.label;
+    expect(await labelOf('edit.undo')).toBe('Rückgängig: Länge && Breite');
+    expect(await labelOf('edit')).toBe('&Bearbeiten');
+    expect(await labelOf('recent')).toBe('Zuletzt geöffnet');
+    expect(await labelOf('plan.save')).toBe('Save');
   });
 
   test('the recent menu lists the files opened and opens them', async () => {

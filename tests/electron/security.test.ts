@@ -282,7 +282,7 @@ describe('calls from the page', () => {
     ['a list', 'plan:open', []],
     ['an address as link', 'link:open', { key: 'https://example.com' }],
     ['a prototype key as link', 'link:open', { key: '__proto__' }],
-    ['an unknown command', 'menu:disabled', { ids: ['rm -rf'] }],
+    ['an unknown command', 'menu:state', { disabled: ['rm -rf'] }],
     [
       'a kind of export that is a program',
       'export:file',

@@ -1,5 +1,6 @@
 import { useState, type KeyboardEvent } from 'react';
 import { Dialog as Base, Modal, ModalOverlay } from 'react-aria-components';
+import { commandTable, type CommandId } from '#core/commands/command-table.ts';
 import { closeDialog, useDocument } from '../../state/document-store.ts';
 import { chooseOption, goTo } from '../../state/place-store.ts';
 import { usePlan } from '../../state/plan-store.ts';
@@ -10,6 +11,10 @@ import { menuTexts } from '../../text/menu.ts';
 import { useText } from '../../text/use-text.ts';
 import { disabledCommands, offeredCommands, runCommand } from '../commands.ts';
 import { useKeysOf } from '../use-keys.ts';
+
+/** Cut, quit and the like act through the native menu alone. */
+const isOfSystem = (id: CommandId): boolean =>
+  commandTable.some((command) => command.id === id && command.actor === 'system');
 
 interface PaletteEntry {
   readonly id: string;
@@ -32,7 +37,7 @@ export const CommandPalette = () => {
   const disabled = disabledCommands();
   const entries: PaletteEntry[] = [
     ...offeredCommands(host?.kind ?? 'browser')
-      .filter((id) => id !== 'view.palette')
+      .filter((id) => id !== 'view.palette' && !isOfSystem(id))
       .map((id) => ({
         id,
         label: commandLabel(id, language),

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button } from '../../controls/Button.tsx';
 import { Dialog } from '../../controls/Dialog.tsx';
-import { take } from '../../state/document-actions.ts';
+import { mayLeave, take } from '../../state/document-actions.ts';
 import { closeDialog, theHost } from '../../state/document-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { documentTexts } from '../../text/documents.ts';
@@ -11,9 +11,8 @@ import type { RecoveryCopy } from '#core/shell/documents.ts';
 
 /** Puts the copy in place as an unsaved plan. */
 const open = async (id: string): Promise<void> => {
-  const result = await theHost().takeRecoveryCopy(id);
   closeDialog();
-  take(result, true);
+  if (await mayLeave()) take(await theHost().takeRecoveryCopy(id), true);
 };
 
 /** Copies of unsaved plans, each with its time; nothing comes back by itself. */
