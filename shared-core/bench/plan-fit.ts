@@ -15,6 +15,8 @@ export interface PlanFitChoice {
   readonly optionId: string | null;
   /** Block temperature where the log holds none [°C]; null: of the headline outing. */
   readonly temperatureC: number | null;
+  /** Charge at which the runs began [%]; null: by their first volts. */
+  readonly startPercent?: number | null;
   readonly source: string;
 }
 
@@ -56,6 +58,7 @@ export function planFitRequest(
       layout: layout.value,
       runs,
       temperatureC: choice.temperatureC ?? outing.ambientC,
+      startPercent: choice.startPercent ?? null,
       ageYears: option.pack.ageYears,
       cyclesDone: option.pack.cyclesDone,
       source: choice.source,

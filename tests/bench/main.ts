@@ -1,6 +1,7 @@
 import { cpus } from 'node:os';
 import { benchDrive } from './drive.ts';
 import { benchEngine } from './engine.ts';
+import { printLeaveOut } from './leave-out.ts';
 import type { BenchRow } from './row.ts';
 
 const rows: BenchRow[] = [...benchEngine(), ...benchDrive()];
@@ -11,3 +12,4 @@ console.log(
 for (const { what, ms, note } of rows) {
   console.log(`${what.padEnd(widest)}  ${ms.toFixed(ms < 10 ? 3 : 1).padStart(9)} ms  ${note}`);
 }
+printLeaveOut();

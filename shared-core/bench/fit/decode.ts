@@ -9,6 +9,8 @@ export interface Decoded {
   /** Share of capacity, of resistance, and charge at the start, one per unit. */
   readonly units: readonly UnitState[];
   readonly deviations: Float64Array;
+  /** Share of charge already out at the begin of runs that did not begin full, by the place of the run. */
+  readonly spent: ReadonlyMap<number, number>;
 }
 
 /** Turns coordinates into quantities. Coordinates outside the bounds are drawn onto them. */
@@ -23,6 +25,7 @@ export function decode(
   const capacityShares: number[] = [];
   const resistanceShares: number[] = [];
   const starts: number[] = [];
+  const spent = new Map<number, number>();
   parameters.forEach((parameter, place) => {
     const raw = parameter.prior + parameter.sigma * coordinates[place]!;
     const value = Math.min(parameter.max, Math.max(parameter.min, raw));
@@ -38,6 +41,9 @@ export function decode(
         break;
       case 'unitStart':
         starts[parameter.index] = 1 - value;
+        break;
+      case 'runStart':
+        spent.set(parameter.index, value);
         break;
       default:
         single.set(parameter.name, value);
@@ -69,5 +75,6 @@ export function decode(
             startCharge: starts[unit]!,
           })),
     deviations,
+    spent,
   };
 }

@@ -12,6 +12,7 @@ import { fittedValues, identifiability } from './fit-values.ts';
 import { fitParameters } from './parameters.ts';
 import { predict, type Prediction } from './predict.ts';
 import { cellPrior } from './prior.ts';
+import { capacityGuess, runStart } from './run-start.ts';
 import { runRemarks } from './run-remarks.ts';
 import { observe, type FitProblem } from './residuals.ts';
 import { solve } from './solve.ts';
@@ -23,6 +24,8 @@ export interface FitRequest {
   readonly runs: readonly LoggedRun[];
   /** Block temperature where the log holds none [°C]. */
   readonly temperatureC: number;
+  /** Charge at which every run began [%]; null: by its first volts. */
+  readonly startPercent?: number | null;
   readonly ageYears: number;
   readonly cyclesDone: number;
   readonly source: string;
@@ -75,8 +78,7 @@ export interface SolvedModel {
 export function fitBlock(request: FitRequest): FitOutcome {
   const prepared = prepare(request);
   if (!prepared.ok) return prepared;
-  const { runs } = prepared;
-  const { problem, model, solution } = solveRuns(request, runs);
+  const { problem, model, solution, runs, starts } = solveRuns(request, prepared.runs);
   const { decoded, heat } = model;
   const { layout, block } = request;
   const replays = runs.map((run) => predict(decoded.cell, decoded.units, run, layout.cells));
@@ -94,7 +96,7 @@ export function fitBlock(request: FitRequest): FitOutcome {
       units: decoded.units.length < 2 ? [] : relativeUnits(decoded),
       remarks: [
         ...identifiability(problem.parameters, solution.covariance),
-        ...runRemarks(runs, decoded, replays, request, outliers),
+        ...runRemarks(runs, decoded, replays, starts, request, outliers),
       ],
       replays,
       health: {
@@ -176,11 +178,15 @@ function voltageTrouble(
 }
 
 /** The search itself, for the runs given. */
-export function solveRuns(request: FitRequest, runs: readonly FitRun[]) {
-  const first = runs[0]!;
+export function solveRuns(request: FitRequest, given: readonly FitRun[]) {
+  const first = given[0]!;
   const referenceC =
     first.temperatureC === null ? request.temperatureC : first.temperatureC[first.start]!;
   const prior = cellPrior(request.block, Math.min(60, Math.max(-30, referenceC)));
+  const starts = given.map((run) =>
+    runStart(run, prior, prior.usualOpenCircuit, request.startPercent ?? null),
+  );
+  const runs = given.map((run, index): FitRun => ({ ...run, spent: starts[index]!.spent }));
   const units = first.cellV.length;
   const warmest = runs.map((run) =>
     run.temperatureC === null ? 0 : Math.max(...run.temperatureC),
@@ -194,7 +200,8 @@ export function solveRuns(request: FitRequest, runs: readonly FitRun[]) {
     referenceC,
     parameters: fitParameters(prior, {
       units,
-      capacityGuessAh: Math.max(...runs.map((run) => run.deliveredAh)) * 1.03,
+      capacityGuessAh: Math.max(...runs.map((run) => capacityGuess(run, prior, run.spent))),
+      starts: starts.flatMap(({ spent, sigma }, run) => (sigma > 0 ? [{ run, spent, sigma }] : [])),
       temperatureTells:
         runs.every((run) => run.temperatureC !== null) &&
         Math.max(...warmest) - Math.min(...coldest) > 4,
@@ -203,11 +210,17 @@ export function solveRuns(request: FitRequest, runs: readonly FitRun[]) {
   const observations = observe(runs);
   const solution = solve(problem, observations);
   const decoded = decode(problem.parameters, solution.coordinates, prior, referenceC);
+  const begun = runs.map((run, index): FitRun => ({
+    ...run,
+    spent: decoded.spent.get(index) ?? run.spent,
+  }));
   return {
     problem,
     observations,
     solution,
-    model: { decoded, heat: fitHeat(decoded.cell, decoded.units, runs) },
+    starts,
+    runs: begun,
+    model: { decoded, heat: fitHeat(decoded.cell, decoded.units, begun) },
   };
 }
 

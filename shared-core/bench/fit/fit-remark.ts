@@ -1,3 +1,16 @@
+import type { RunStart } from './run-start.ts';
+
+/** How the charge at the begin of a run is known, in words. */
+const startWords: Readonly<Record<RunStart['known'], readonly [en: string, de: string]>> = {
+  given: ['as entered', 'wie eingegeben'],
+  full: ['its first volts speak for full', 'die ersten Spannungen sprechen für voll'],
+  'rest-volts': ['found with its rest volts before the load', 'aus der Ruhespannung vor der Last'],
+  'loaded-volts': [
+    'found with its first volts under load; enter it if you know better',
+    'aus den ersten Spannungen unter Last; eingeben, wenn genauer bekannt',
+  ],
+};
+
 /** What a fit has to say about itself besides its values. */
 export type FitRemark =
   | {
@@ -12,6 +25,12 @@ export type FitRemark =
   | { readonly kind: 'no-temperature'; readonly temperatureC: number }
   | { readonly kind: 'runs-differ'; readonly percent: number }
   | { readonly kind: 'taken-as-full' }
+  | {
+      readonly kind: 'began-at';
+      readonly run: string;
+      readonly percent: number;
+      readonly known: RunStart['known'];
+    }
   | { readonly kind: 'outliers'; readonly rows: number }
   | { readonly kind: 'stale'; readonly rows: number }
   | { readonly kind: 'taps-differ'; readonly gapV: number }
@@ -47,8 +66,12 @@ export function remarkText(remark: FitRemark, language: 'en' | 'de' = 'en'): str
         : `Die Läufe weichen in der Ladung um ${remark.percent.toFixed(1)} % voneinander ab, mehr als ihre Ströme erklären; ein einzelner Lauf streut ebenso.`;
     case 'taken-as-full':
       return en
-        ? 'Every run is taken to begin with a full pack.'
-        : 'Jeder Lauf gilt als voll geladen begonnen.';
+        ? 'Every run is taken to begin with a full pack, as its first volts suggest.'
+        : 'Jeder Lauf gilt als voll geladen begonnen, wie es die ersten Spannungen nahelegen.';
+    case 'began-at':
+      return en
+        ? `Run ${remark.run} is taken to have begun at ${remark.percent.toFixed(0)} % charge: ${startWords[remark.known][0]}.`
+        : `Lauf ${remark.run} gilt als mit ${remark.percent.toFixed(0)} % Ladung begonnen: ${startWords[remark.known][1]}.`;
     case 'outliers':
       return en
         ? `${remark.rows} ${remark.rows === 1 ? 'row stands' : 'rows stand'} out from both neighbours and did not count.`

@@ -29,10 +29,14 @@ export interface FitRun {
   readonly fallV: readonly Float64Array[];
   /** Weight of each row; 0 for rows that tell nothing. The weights of a run sum to about 100. */
   readonly weight: Float64Array;
+  /** Rows from here on are rest volts that the model may stay below but not exceed; the number of rows where there are none. */
+  readonly ceilingFrom: number;
   /** Row of the first and last current of the discharge. */
   readonly start: number;
   readonly end: number;
   readonly deliveredAh: number;
+  /** Share of the full charge that was already out when the log began. */
+  readonly spent: number;
   /** Sum of the units' volts over the pack's volts at rest, where both were logged [V]; corrected for in `cellV`. */
   readonly tapGapV: number;
   readonly staleRows: number;
@@ -41,12 +45,15 @@ export interface FitRun {
 
 const rowsWanted = 1500;
 
+/** Rest after which a lead block's volts bound the charge left in it from above [s]; they rise on for hours. Common practice, no source. */
+const settledAfterS = 3600;
+
 /**
  * Cuts the largest discharge out of a logged run and averages its rows into bins that widen with the time since the last
  * change of current, so that transients keep their rows and long steady stretches do not outweigh them.
  *
- * @param leadAcid a lead block's volts at rest shortly after charge hold surface charge, and after the end rise with acid
- * that no rate accounts for: neither is used
+ * @param leadAcid a lead block's volts at rest shortly after charge hold surface charge and are not used; after the end
+ * they rise for hours with acid that no rate accounts for, so they only tell that the block holds no more than they show
  * @returns null when the run holds no discharge
  */
 export function fitRun(run: LoggedRun, layout: UnitLayout, leadAcid: boolean): FitRun | null {
@@ -82,6 +89,8 @@ export function fitRun(run: LoggedRun, layout: UnitLayout, leadAcid: boolean): F
     ),
   );
   const fallV = cellV.map((volts) => fall(volts, charge, start, end));
+  const settled = timeS.findIndex((time) => time - timeS[end]! > settledAfterS);
+  const ceilingFrom = leadAcid && settled > 0 ? settled : timeS.length;
   return {
     name: run.name,
     timeS,
@@ -94,10 +103,13 @@ export function fitRun(run: LoggedRun, layout: UnitLayout, leadAcid: boolean): F
       start,
       end,
       restUsable: !leadAcid || timeS[start]! - timeS[0]! > 43200,
+      ceilingFrom: leadAcid ? ceilingFrom : null,
     }),
+    ceilingFrom,
     start,
     end,
     deliveredAh: ((charge[end]! - charge[start]!) / 3600) * perString,
+    spent: 0,
     tapGapV: -taps.offsetV * columns.length,
     staleRows: staleBin.reduce((sum, flag) => sum + flag, 0),
     rowsOfLog: window.last - window.rest + 1,
@@ -185,7 +197,12 @@ function weights(
   meanA: Float64Array,
   fallV: readonly Float64Array[],
   stale: Uint8Array,
-  { start, end, restUsable }: { start: number; end: number; restUsable: boolean },
+  {
+    start,
+    end,
+    restUsable,
+    ceilingFrom,
+  }: { start: number; end: number; restUsable: boolean; ceilingFrom: number | null },
 ): Float64Array {
   const within = (row: number) => row > start && row <= end;
   const through = meanA.map((current, row) =>
@@ -199,7 +216,8 @@ function weights(
   return timeS.map((_, row) => {
     if (stale[row] === 1 || (row < start && !restUsable)) return 0;
     if (row < start) return Math.min(1, 3 / start);
-    if (row > end && !restUsable) return 0;
+    if (row > end && ceilingFrom !== null)
+      return row < ceilingFrom ? 0 : 6 / (timeS.length - ceilingFrom);
     if (row > end) return Math.min(0.3, 6 / (timeS.length - 1 - end));
     const half = (steps: Float64Array, total: number) =>
       (steps[row]! + (row < end ? steps[row + 1]! : 0)) / 2 / total;

@@ -1,4 +1,5 @@
 import { prepare, solveRuns, type FitRequest } from './fit-block.ts';
+import { runStart } from './run-start.ts';
 import { predict, type Prediction } from './predict.ts';
 
 /**
@@ -13,11 +14,13 @@ export function leaveOneOut(
   if (!prepared.ok || prepared.runs.length < 2) return [];
   const { runs } = prepared;
   return runs.map((left, index) => {
-    const { model } = solveRuns(
+    const { model, problem } = solveRuns(
       request,
       runs.filter((run) => run !== left),
     );
-    const prediction = predict(model.decoded.cell, model.decoded.units, left, request.layout.cells);
+    const { cell, units } = model.decoded;
+    const { spent } = runStart(left, problem.prior, cell.openCircuit, request.startPercent ?? null);
+    const prediction = predict(cell, units, { ...left, spent }, request.layout.cells);
     done?.(index + 1, runs.length);
     return prediction;
   });

@@ -26,6 +26,15 @@ export function deviatedTable(usual: Float64Array, deviations: ArrayLike<number>
   return table;
 }
 
+/** Charge at which a rising table passes a voltage; 0 below it, 1 above it. */
+export function chargeAt(table: Float64Array, voltageV: number): number {
+  if (voltageV <= table[0]!) return 0;
+  const above = table.findIndex((volts) => volts >= voltageV);
+  if (above < 0) return 1;
+  const low = table[above - 1]!;
+  return (above - 1 + (voltageV - low) / (table[above]! - low)) / tableLast;
+}
+
 /** Entries of the table whose mean slope carries on below empty: the last fiftieth of the charge. */
 const tailEntries = tableLast / 50;
 

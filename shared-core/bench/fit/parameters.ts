@@ -14,7 +14,8 @@ export type ParameterName =
   | 'openCircuit'
   | 'unitCapacity'
   | 'unitResistance'
-  | 'unitStart';
+  | 'unitStart'
+  | 'runStart';
 
 /**
  * One coordinate of the search: `(value - prior)/sigma`, where the value is a logarithm for positive quantities. In these
@@ -22,7 +23,7 @@ export type ParameterName =
  */
 export interface Parameter {
   readonly name: ParameterName;
-  /** Node or unit it belongs to; 0 for the rest. */
+  /** Node, unit or run it belongs to; 0 for the rest. */
   readonly index: number;
   readonly prior: number;
   readonly sigma: number;
@@ -34,6 +35,12 @@ export interface ParameterChoice {
   readonly units: number;
   /** Starting guess of the full charge [A·h]: a little above the deepest discharge seen. */
   readonly capacityGuessAh: number;
+  /** Runs that did not begin full, with the share of charge already out, as far as it is known. */
+  readonly starts: readonly {
+    readonly run: number;
+    readonly spent: number;
+    readonly sigma: number;
+  }[];
   /** True where a logged temperature moves enough to tell how resistance depends on it. */
   readonly temperatureTells: boolean;
 }
@@ -68,6 +75,7 @@ export function fitParameters(prior: CellPrior, choice: ParameterChoice): Parame
     ...many(openCircuitNodes.length, (index) =>
       make('openCircuit', 0, index === 0 ? 0.003 : prior.openCircuitSigmaV * 2, -0.6, 0.6, index),
     ),
+    ...choice.starts.map(({ run, spent, sigma }) => make('runStart', spent, sigma, 0, 0.95, run)),
     ...(choice.units > 1
       ? [
           ...many(choice.units, (index) => make('unitCapacity', 0, 0.08, -1.2, 0.4, index)),

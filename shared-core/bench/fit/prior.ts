@@ -1,4 +1,5 @@
 import { buildBlock, chemistryTraits } from '../../battery/index.ts';
+import { shareAgainstRating } from '../../battery/temperature.ts';
 import { monotoneCurve } from '../../battery/monotone-curve.ts';
 import type { Block } from '../../plan/schema/block.ts';
 import { usualTable } from './open-circuit.ts';
@@ -6,6 +7,8 @@ import { usualTable } from './open-circuit.ts';
 /** What is assumed of one cell group before the log is looked at, and how far each assumption may be off (1 sigma). */
 export interface CellPrior {
   readonly capacityAh: number;
+  /** What the label promises: charge over so many hours of a block at this temperature [A·h], [h]. */
+  readonly rated: { readonly capacityAh: number; readonly hours: number };
   /** Lead: from the label's rate loss. Lithium: none, its loss at higher rates lies in the resistances. */
   readonly boundRatio: number;
   readonly boundRatioSigma: number;
@@ -27,11 +30,18 @@ export interface CellPrior {
   readonly heatCapacityJPerK: number;
   readonly coolingPerS: number;
   readonly leadAcid: boolean;
+  readonly chemistry: Block['chemistry'];
   readonly cellGroups: number;
 }
 
 /** Spread of open-circuit curves among makers, per cell [V]: the kin of one chemistry differ most for NMC. Common practice, no source. */
 const curveSigmaV = { agm: 0.02, gel: 0.02, flooded: 0.02, lfp: 0.03, nmc: 0.08 } as const;
+
+/**
+ * Share of the rate loss of a default exponent that a fit starts from. The default is meant to be safe for planning;
+ * tests of sealed blocks show exponents near 1.05 or none at all, flooded ones more. Common practice, no source.
+ */
+const guessedShare = { agm: 0.25, gel: 0.25, flooded: 0.5, lfp: 1, nmc: 1 } as const;
 
 /**
  * Polarisation of whole discharges, which includes the slow spreading of charge inside the plates that a run of minutes
@@ -52,11 +62,17 @@ export function cellPrior(block: Block, temperatureC: number): CellPrior {
   );
   const cells = block.cellGroups;
   const lead = traits.family === 'lead';
-  // A default exponent is a wide guess and measured blocks show as little as none: halve it, and let both ends be likely.
   const guessed = block.rating.kind === 'exponent' && block.rating.exponent === null;
-  const boundRatio = ((1 - model.availableShare) / model.availableShare) * (guessed ? 0.5 : 1);
+  const boundRatio =
+    ((1 - model.availableShare) / model.availableShare) *
+    (guessed ? guessedShare[block.chemistry] : 1);
   return {
     capacityAh: model.capacityAh,
+    rated: {
+      capacityAh:
+        block.capacityAh * shareAgainstRating(block.chemistry, temperatureC, block.ratedHours),
+      hours: block.ratedHours,
+    },
     boundRatio: lead ? boundRatio : 0,
     boundRatioSigma: lead ? Math.max(0.3, boundRatio) : 0.05,
     levellingPerS: Math.max(1e-5, model.levellingPerS),
@@ -76,6 +92,7 @@ export function cellPrior(block: Block, temperatureC: number): CellPrior {
     heatCapacityJPerK: model.heatCapacityJPerK / cells,
     coolingPerS: 1 / (model.heatCapacityJPerK * model.heatResistanceKPerW),
     leadAcid: lead,
+    chemistry: block.chemistry,
     cellGroups: cells,
   };
 }

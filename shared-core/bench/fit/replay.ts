@@ -47,7 +47,7 @@ export function replay(
   const { timeS, currentA, meanA, temperatureC } = run;
   const chargeAs = cell.capacityAh * unit.capacityShare * 3600;
   const lagPerA = cell.boundRatio > 0 ? cell.boundRatio / (chargeAs * cell.levellingPerS) : 0;
-  let charge = unit.startCharge;
+  let charge = unit.startCharge - run.spent;
   let lag = 0;
   let polarisationV = 0;
   let warm = temperatureC?.[0] ?? cell.referenceC;

@@ -3,6 +3,7 @@ import type { Decoded } from './decode.ts';
 import type { FitRemark } from './fit-remark.ts';
 import type { FitRun } from './fit-run.ts';
 import type { Prediction } from './predict.ts';
+import type { RunStart } from './run-start.ts';
 
 /** Scatter between runs that is worth saying [%]. */
 const worthSayingPercent = 3;
@@ -12,6 +13,7 @@ export function runRemarks(
   runs: readonly FitRun[],
   { cell }: Decoded,
   replays: readonly Prediction[],
+  starts: readonly RunStart[],
   request: { readonly block: Block; readonly temperatureC: number },
   outliers: number,
 ): FitRemark[] {
@@ -32,7 +34,16 @@ export function runRemarks(
   const apart = Math.max(...off) - Math.min(...off);
   if (runs.length > 1 && apart > worthSayingPercent)
     remarks.push({ kind: 'runs-differ', percent: apart });
-  remarks.push({ kind: 'taken-as-full' });
+  if (starts.every((start) => start.known === 'full')) remarks.push({ kind: 'taken-as-full' });
+  else
+    runs.forEach((run, index) =>
+      remarks.push({
+        kind: 'began-at',
+        run: run.name,
+        percent: 100 * (1 - run.spent),
+        known: starts[index]!.known,
+      }),
+    );
   if (
     ['agm', 'gel', 'flooded'].includes(request.block.chemistry) &&
     runs.some((run) => run.start > 0 || run.end < run.timeS.length - 1)

@@ -1,5 +1,11 @@
 import { covarianceAt, descend, type Residuals } from './descend.ts';
-import { modelVolts, priorResiduals, type FitProblem, type Observations } from './residuals.ts';
+import {
+  misfits,
+  modelVolts,
+  priorResiduals,
+  type FitProblem,
+  type Observations,
+} from './residuals.ts';
 
 export interface Solution {
   readonly coordinates: readonly number[];
@@ -46,9 +52,7 @@ export function solve(problem: FitProblem, observations: Observations): Solution
       bounds,
       rounds[round]!,
     );
-    residualV = modelVolts(problem, observations, coordinates).map(
-      (volt, place) => volt - observations.measuredV[place]!,
-    );
+    residualV = misfits(observations, modelVolts(problem, observations, coordinates));
     sigmaV = Math.min(
       sigmaRangeV[1],
       Math.max(
@@ -85,12 +89,11 @@ function allResiduals(
 ): Residuals {
   const root = weight.map((own) => Math.sqrt(own));
   return (coordinates) => {
-    const volts = modelVolts(problem, observations, coordinates);
+    const off = misfits(observations, modelVolts(problem, observations, coordinates));
     const pulls = priorResiduals(problem, coordinates);
-    const all = new Float64Array(volts.length + pulls.length);
-    for (let place = 0; place < volts.length; place += 1)
-      all[place] = root[place]! * (volts[place]! - observations.measuredV[place]!);
-    all.set(pulls, volts.length);
+    const all = new Float64Array(off.length + pulls.length);
+    for (let place = 0; place < off.length; place += 1) all[place] = root[place]! * off[place]!;
+    all.set(pulls, off.length);
     return all;
   };
 }
