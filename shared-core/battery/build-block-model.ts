@@ -3,16 +3,12 @@ import { capacityShareAtAge, resistanceFactorAtAge } from './ageing.ts';
 import type { BlockConditions, BlockModel } from './block-model.ts';
 import { chemistryTraits } from './chemistry.ts';
 import { defaultResistanceOhm } from './default-resistance.ts';
-import { endHead } from './end-head.ts';
-import { fitWells } from './fit-wells.ts';
 import type { FittedWells } from './fit-wells.ts';
-import { monotoneCurve } from './monotone-curve.ts';
-import { ratedPoints } from './rating-points.ts';
 import { buildFittedBlock } from './fitted-block.ts';
 import { heatResistanceKPerW } from './heat.ts';
-import { resistanceFactorAtTemperature, shareAgainstRating } from './temperature.ts';
-import { sampleUniform } from './uniform-table.ts';
-import type { UniformTable } from './uniform-table.ts';
+import { fitRatedPoints } from './rating/fit-rated-points.ts';
+import { measuredBehaviour } from './rating/measured-behaviour.ts';
+import { resistanceFactorAtTemperature } from './temperature.ts';
 
 /** A new block of normal capacity at 25 °C. */
 export const newBlockConditions: BlockConditions = {
@@ -39,7 +35,8 @@ export interface BuiltBlock {
  * @param conditions temperature -30 to 60 °C; percentages above 0
  */
 export function buildBlock(block: Block, conditions: BlockConditions): BuiltBlock {
-  if (block.fitted !== null) return buildFittedBlock(block, block.fitted, conditions);
+  const measured = measuredBehaviour(block);
+  if (measured !== null) return buildFittedBlock(block, measured, conditions);
   const traits = chemistryTraits[block.chemistry];
   const { temperatureC } = conditions;
   const ageShare = capacityShareAtAge(block.chemistry, conditions.ageYears, conditions.cyclesDone);
@@ -49,7 +46,7 @@ export function buildBlock(block: Block, conditions: BlockConditions): BuiltBloc
     resistanceFactorAtTemperature(block.chemistry, temperatureC) *
     resistanceFactorAtAge(block.chemistry, ageShare) *
     (conditions.resistancePercent / 100);
-  const { electrical, wells } = fitWithKnee(block, resistanceOhm, ownShare, temperatureC);
+  const { electrical, wells } = fitRatedPoints(block, resistanceOhm, ownShare, temperatureC);
   return {
     wells,
     model: {
@@ -67,74 +64,10 @@ export function buildBlock(block: Block, conditions: BlockConditions): BuiltBloc
   };
 }
 
-type Electrical = Pick<
-  BlockModel,
-  'openCircuit' | 'hysteresisV' | 'resistanceOhm' | 'kneeOhm' | 'polarisationOhm' | 'polarisationS'
->;
-
-/** Knee resistances to try, as shares of the usual one. */
-const kneeTrials = [1, 0.5, 0.25, 0];
-
-/**
- * Fits the wells under the usual knee; where the ratings show less rate loss than that knee alone would cause, the knee
- * is reduced until they are met. A block rated with an exponent of 1 ends up with one well and hardly a knee.
- */
-function fitWithKnee(
-  block: Block,
-  resistanceOhm: number,
-  ownShare: number,
-  temperatureC: number,
-): { electrical: Electrical; wells: FittedWells } {
-  const traits = chemistryTraits[block.chemistry];
-  let electrical: Electrical | undefined;
-  let wells: FittedWells | undefined;
-  for (const trial of kneeTrials) {
-    const tried: Electrical = {
-      openCircuit: openCircuitTable(block.chemistry, block.cellGroups),
-      hysteresisV: traits.hysteresisV * block.cellGroups,
-      resistanceOhm,
-      kneeOhm: resistanceOhm * traits.kneeShare * trial,
-      polarisationOhm: resistanceOhm * traits.polarisation.share,
-      polarisationS: traits.polarisation.timeS,
-    };
-    electrical = tried;
-    wells = fitWells(
-      ratedPoints(block).map((point) => {
-        const capacityAh =
-          point.capacityAh *
-          ownShare *
-          shareAgainstRating(block.chemistry, temperatureC, point.hours);
-        return {
-          hours: point.hours,
-          capacityAh,
-          weight: point.weight,
-          endHead: endHead(tried, capacityAh / point.hours, point.hours * 3600, point.endVoltageV),
-        };
-      }),
-    );
-    if (wells.availableShare < 1 || Math.max(...wells.residuals.map(Math.abs)) < 0.02) break;
-  }
-  return { electrical: electrical!, wells: wells! };
-}
-
 /** `buildBlock` where only the model is wanted. */
 export function buildBlockModel(
   block: Block,
   conditions: BlockConditions = newBlockConditions,
 ): BlockModel {
   return buildBlock(block, conditions).model;
-}
-
-const tableCount = 1001;
-const cellTables = new Map<string, UniformTable>();
-
-function openCircuitTable(chemistry: Block['chemistry'], cellGroups: number): UniformTable {
-  const key = `${chemistry}-${cellGroups}`;
-  let table = cellTables.get(key);
-  if (table === undefined) {
-    const cellV = monotoneCurve(chemistryTraits[chemistry].openCircuit);
-    table = sampleUniform((charge) => cellGroups * cellV(charge), tableCount);
-    cellTables.set(key, table);
-  }
-  return table;
 }

@@ -1,4 +1,4 @@
-import { deviatedTable, openCircuitNodes } from './open-circuit.ts';
+import { deviatedTable, openCircuitNodes } from '../../battery/deviated-curve.ts';
 import type { Parameter } from './parameters.ts';
 import type { CellPrior } from './prior.ts';
 import type { CellValues, UnitState } from './replay.ts';

@@ -4,7 +4,7 @@ import type { Block } from '../../plan/schema/block.ts';
 import type { Fitted } from '../../plan/schema/fitted.ts';
 import type { Decoded } from './decode.ts';
 import type { FittedHeat } from './fit-heat.ts';
-import { openCircuitNodes, readTable } from './open-circuit.ts';
+import { openCircuitNodes, readTable } from '../../battery/deviated-curve.ts';
 
 /** The plan's record of a fit, in values of the whole block. */
 export function fittedSection(

@@ -1,4 +1,4 @@
-import { openCircuitNodes } from './open-circuit.ts';
+import { openCircuitNodes } from '../../battery/deviated-curve.ts';
 import type { CellPrior } from './prior.ts';
 
 /** Values a fit may move. `unit` entries exist once per unit. */

@@ -2,7 +2,7 @@ import { buildBlock, chemistryTraits } from '../../battery/index.ts';
 import { shareAgainstRating } from '../../battery/temperature.ts';
 import { monotoneCurve } from '../../battery/monotone-curve.ts';
 import type { Block } from '../../plan/schema/block.ts';
-import { usualTable } from './open-circuit.ts';
+import { usualTable } from '../../battery/deviated-curve.ts';
 
 /** What is assumed of one cell group before the log is looked at, and how far each assumption may be off (1 sigma). */
 export interface CellPrior {

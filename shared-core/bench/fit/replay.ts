@@ -1,6 +1,6 @@
 import { kneeFactor } from '../../battery/knee.ts';
 import type { FitRun } from './fit-run.ts';
-import { readTable } from './open-circuit.ts';
+import { readTable } from '../../battery/deviated-curve.ts';
 
 /** Values of one cell group, in the notation of `BlockModel`; resistances per cell group at `referenceC`. */
 export interface CellValues {

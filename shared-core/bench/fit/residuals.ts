@@ -1,6 +1,6 @@
 import { decode } from './decode.ts';
 import type { FitRun } from './fit-run.ts';
-import { openCircuitNodes } from './open-circuit.ts';
+import { openCircuitNodes } from '../../battery/deviated-curve.ts';
 import type { Parameter } from './parameters.ts';
 import type { CellPrior } from './prior.ts';
 import { replay } from './replay.ts';

@@ -1,4 +1,4 @@
-import { covarianceAt, descend, type Residuals } from './descend.ts';
+import { covarianceAt, descend, type Residuals } from '../../numerics/descend.ts';
 import {
   misfits,
   modelVolts,

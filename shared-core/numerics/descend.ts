@@ -1,4 +1,4 @@
-import { solveLinear } from '../../numerics/solve-linear.ts';
+import { solveLinear } from './solve-linear.ts';
 
 /** Residuals of a least-squares problem, each in units of its own sigma, for a point of the search. */
 export type Residuals = (coordinates: readonly number[]) => Float64Array;
