@@ -26,6 +26,11 @@ export interface PacksTexts {
   readonly exponent: string;
   readonly byPoints: (count: number) => string;
   readonly byCurves: (count: number) => string;
+  readonly ratingMet: string;
+  readonly ratingMetHelp: string;
+  readonly ratingFitted: string;
+  readonly ratingCurves: (millivolts: string) => string;
+  readonly ratingPoints: (percent: string) => string;
   readonly hasBms: string;
   readonly differ: string;
   readonly differCount: (count: number) => string;
@@ -108,6 +113,12 @@ export const packsTexts: Texts<PacksTexts> = {
     exponent: 'Peukert exponent',
     byPoints: (count) => `from ${count} rating points`,
     byCurves: (count) => `from ${count} discharge curves`,
+    ratingMet: 'Rating met within',
+    ratingMetHelp:
+      'How far the model of the new block is from what it was rated with: rated capacities in percent, discharge curves in millivolts rms. The mark beside it lists what the rating does not tell.',
+    ratingFitted: 'measured on the bench',
+    ratingCurves: (millivolts) => `${millivolts} mV rms`,
+    ratingPoints: (percent) => `${percent} %`,
     hasBms: 'Has a BMS',
     differ: 'Blocks that differ',
     differCount: (count) => (count === 1 ? '1 differs' : `${count} differ`),
@@ -199,6 +210,12 @@ export const packsTexts: Texts<PacksTexts> = {
     exponent: 'Peukert-Exponent',
     byPoints: (count) => `aus ${count} Nennpunkten`,
     byCurves: (count) => `aus ${count} Entladekurven`,
+    ratingMet: 'Angaben getroffen auf',
+    ratingMetHelp:
+      'Wie weit das Modell des neuen Blocks von seinen Angaben abweicht: angegebene Kapazitäten in Prozent, Entladekurven in Millivolt (Effektivwert). Die Marke daneben nennt, was die Angaben offen lassen.',
+    ratingFitted: 'auf dem Prüfstand gemessen',
+    ratingCurves: (millivolts) => `${millivolts} mV eff.`,
+    ratingPoints: (percent) => `${percent} %`,
     hasBms: 'Hat ein BMS',
     differ: 'Abweichende Blöcke',
     differCount: (count) => (count === 1 ? '1 weicht ab' : `${count} weichen ab`),

@@ -1,3 +1,4 @@
+import { ratingRemarkText } from '../battery/rating/rating-remark.ts';
 import type { Outing } from '../plan/schema/outing.ts';
 import type { Plan } from '../plan/schema/plan.ts';
 import type { RunResult } from '../run/result.ts';
@@ -15,12 +16,19 @@ export function runRecord(plan: Plan, outing: Outing, study: PlanStudy): Record<
 }
 
 function optionRecord(study: OptionStudy): Record<string, unknown> {
-  const { id, name, run, withoutAccessories, chargerMatch, ...figures } = study;
+  const { id, name, run, withoutAccessories, chargerMatch, rating, ...figures } = study;
   return {
     id,
     name,
     ...resultRecord(run),
     ...figures,
+    rating: {
+      ...rating,
+      remarks: rating.remarks.map((remark) => ({
+        ...remark,
+        text: ratingRemarkText(remark, 'en'),
+      })),
+    },
     withoutAccessoriesMin: withoutAccessories.runTimeMin,
     withoutAccessoriesEndedBy: withoutAccessories.endedBy,
     chargerVerdict: chargerMatch?.verdict ?? null,

@@ -1,5 +1,6 @@
 import { standbyCurrentA, standbyDays } from '../accessories/standby.ts';
 import { buildBlockModel, newBlockConditions } from '../battery/build-block-model.ts';
+import { ratingReport } from '../battery/rating/rating-report.ts';
 import { chemistryTraits } from '../battery/chemistry.ts';
 import { readUniform } from '../battery/uniform-table.ts';
 import { isIdle, accessoryDemands } from '../accessories/demands.ts';
@@ -53,6 +54,7 @@ export function studyOption(
       withoutAccessories.runTimeMin > 0 ? (100 * costMin) / withoutAccessories.runTimeMin : 0,
     plainMin: plainMinutes(pack, run.averageCurrentA, option.startPercent),
     peukertMin: peukertMinutes(pack, run.averageCurrentA, option.startPercent),
+    rating: ratingReport(block),
     standbyDaysToHalf: daysTo(0.5),
     standbyDaysToFlat: daysTo(1),
     chargerMatch:

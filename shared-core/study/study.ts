@@ -1,3 +1,4 @@
+import type { RatingReport } from '../battery/rating/rating-report.ts';
 import type { ChargerMatch } from '../charge/match-result.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { RunResult } from '../run/result.ts';
@@ -16,6 +17,8 @@ export interface OptionStudy {
   readonly plainMin: number;
   /** Peukert's quick figure at the average current [min]. */
   readonly peukertMin: number;
+  /** How well the block's model meets its rating, and what had to be assumed. */
+  readonly rating: RatingReport;
   /** Days until standby drain and self-discharge have taken half the pack; null when nothing drains. */
   readonly standbyDaysToHalf: number | null;
   readonly standbyDaysToFlat: number | null;

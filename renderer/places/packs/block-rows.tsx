@@ -16,6 +16,7 @@ import { useBlockParts } from '../parts/part-lists.ts';
 import { PartPicker } from '../parts/PartPicker.tsx';
 import { assumedFor } from './assumed.ts';
 import { MatrixRow, QuantityRow } from './MatrixRow.tsx';
+import { RatingMetRow } from './RatingMetRow.tsx';
 
 /** A BMS as lithium packs of that chemistry usually have one. Common practice, no source. */
 const usualBms = (chemistry: Chemistry): Bms => ({
@@ -105,6 +106,7 @@ export const BlockRows = () => {
       <QuantityRow path="pack.block.ratedHours" />
       <ExponentRow />
       <QuantityRow path="pack.block.resistanceOhm" />
+      <RatingMetRow />
       <QuantityRow path="pack.block.massKg" />
       <QuantityRow path="pack.block.price" />
     </>

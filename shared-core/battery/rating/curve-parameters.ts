@@ -2,6 +2,7 @@ import type { Block } from '../../plan/schema/block.ts';
 import { chemistryTraits } from '../chemistry.ts';
 import { defaultResistanceOhm } from '../default-resistance.ts';
 import { deviatedTable, openCircuitNodes, usualTable } from '../deviated-curve.ts';
+import { heatResistanceKPerW } from '../heat.ts';
 import { monotoneCurve } from '../monotone-curve.ts';
 import { resistanceFactorAtTemperature } from '../temperature.ts';
 
@@ -27,6 +28,10 @@ export interface CurveCell {
   readonly polarisationOhm: number;
   readonly polarisationS: number;
   readonly kneeOhm: number;
+  /** Final warming per watt of the cell [K/W], its time [s], and the fall of the resistances with it [1/K]. */
+  readonly heatResistanceKPerW: number;
+  readonly heatS: number;
+  readonly coldRatePerK: number;
   /** Rest voltages on the grid of `deviatedTable`. */
   readonly restV: Float64Array;
 }
@@ -68,6 +73,12 @@ export function curvePrior(
   const sigmaV = restSigmaV[block.chemistry];
   const ratioSigma = traits.family === 'lead' ? Math.max(0.3, usual.boundRatio) : 0.05;
   const kneeOhm = assumedOhm * traits.kneeShare;
+  const heatKPerW = heatResistanceKPerW(block);
+  const heat = {
+    heatResistanceKPerW: heatKPerW * cells,
+    heatS: heatKPerW * traits.heatJPerAhK * block.capacityAh * cells,
+    coldRatePerK: traits.resistanceColdRatePerK,
+  };
   const fixed = curveParameterNames.length;
   const size = fixed + openCircuitNodes.length;
   const min = Array.from({ length: size }, () => -5);
@@ -87,6 +98,7 @@ export function curvePrior(
       polarisationOhm: assumedOhm * traits.polarisation.share * Math.exp(0.7 * at[4]!),
       polarisationS: traits.polarisation.timeS * Math.exp(0.7 * at[5]!),
       kneeOhm: kneeOhm * (1 + at[6]!),
+      ...heat,
       restV: deviatedTable(
         rest,
         Float64Array.from(at.slice(fixed), (value) => sigmaV * value),

@@ -3,7 +3,7 @@ import { kneeFactor } from '../knee.ts';
 import type { CurveCell } from './curve-parameters.ts';
 
 /** Head of the available well after `hours` of constant current from full: closed form of the two wells. */
-function headAfter(cell: CurveCell, currentA: number, hours: number): number {
+export function headAfter(cell: CurveCell, currentA: number, hours: number): number {
   const lagHours = -Math.expm1(-cell.levellingPerH * hours) / cell.levellingPerH;
   return 1 - (currentA * (hours + cell.boundRatio * lagHours)) / cell.capacityAh;
 }
@@ -19,7 +19,14 @@ function volts(
     cell.resistanceOhm +
     cell.kneeOhm * kneeFactor(head) -
     cell.polarisationOhm * Math.expm1((-hours * 3600) / cell.polarisationS);
-  return readTable(cell.restV, head) - hysteresisV - currentA * ohm;
+  return readTable(cell.restV, head) - hysteresisV - currentA * ohm * warmth(cell, currentA, hours);
+}
+
+/** Share of the resistance left as the cell warms by its own loss: one heat node, the loss taken as steady. */
+function warmth(cell: CurveCell, currentA: number, hours: number): number {
+  const lossW = currentA * currentA * (cell.resistanceOhm + cell.polarisationOhm);
+  const riseK = -lossW * cell.heatResistanceKPerW * Math.expm1((-hours * 3600) / cell.heatS);
+  return Math.exp(-cell.coldRatePerK * riseK);
 }
 
 /** Voltage of a cell after `hours` of constant current from full [V]. */
@@ -43,7 +50,7 @@ export function endMisfit(
   endVoltageV: number,
   hysteresisV: number,
 ): number {
-  let low = -0.05;
+  let low = 0;
   let high = 1;
   for (let round = 0; round < 36; round += 1) {
     const middle = (low + high) / 2;

@@ -3,11 +3,12 @@ import type { Block, DischargeCurve } from '../../plan/schema/block.ts';
 import type { Fitted } from '../../plan/schema/fitted.ts';
 import { chemistryTraits } from '../chemistry.ts';
 import { defaultResistanceOhm } from '../default-resistance.ts';
-import { openCircuitNodes, readTable } from '../deviated-curve.ts';
+import { readTable } from '../deviated-curve.ts';
 import { curveParameterNames, curvePrior } from './curve-parameters.ts';
 import type { CurveCell, CurveParameterName } from './curve-parameters.ts';
 import { cellCurve, curveResiduals, rmsV } from './curve-residuals.ts';
-import { endMisfit } from './curve-volts.ts';
+import type { CellCurve } from './curve-residuals.ts';
+import { endMisfit, headAfter } from './curve-volts.ts';
 import { fitRatedPoints } from './fit-rated-points.ts';
 
 /** How well one curve is met. */
@@ -36,7 +37,9 @@ const unknownAbove = 0.6;
 /** Rounds of the search: the error of the volts is estimated anew after each. */
 const rounds = [30, 20, 20];
 
-const known = new WeakMap<readonly DischargeCurve[], Map<string, CurvesFit>>();
+/** Fits made so far by what they were made from: a study repeats with every edit of the plan. */
+const known = new Map<string, CurvesFit>();
+const mostKnown = 32;
 
 /**
  * Wells, resistance, polarisation, knee and rest voltages of a block by least squares from discharge curves at constant
@@ -50,6 +53,7 @@ const known = new WeakMap<readonly DischargeCurve[], Map<string, CurvesFit>>();
  */
 export function fitCurves(block: Block, curves: readonly DischargeCurve[]): CurvesFit {
   const key = JSON.stringify([
+    curves,
     block.chemistry,
     block.cellGroups,
     block.capacityAh,
@@ -57,10 +61,12 @@ export function fitCurves(block: Block, curves: readonly DischargeCurve[]): Curv
     block.resistanceOhm,
     block.bms === null,
   ]);
-  let fits = known.get(curves);
-  if (fits === undefined) known.set(curves, (fits = new Map()));
-  let fit = fits.get(key);
-  if (fit === undefined) fits.set(key, (fit = search(block, curves)));
+  let fit = known.get(key);
+  if (fit === undefined) {
+    fit = search(block, curves);
+    if (known.size >= mostKnown) known.clear();
+    known.set(key, fit);
+  }
   return fit;
 }
 
@@ -73,7 +79,7 @@ function search(block: Block, curves: readonly DischargeCurve[]): CurvesFit {
     Math.max(...cut.map(({ currentA, hours }) => currentA * hours.at(-1)!)),
     usualWells(block),
   );
-  let at: readonly number[] = new Array<number>(prior.size).fill(0);
+  let at: readonly number[] = Array.from({ length: prior.size }, () => 0);
   let sigmaV = 0.006;
   const residualsOf = () => (point: readonly number[]) =>
     curveResiduals(prior, cut, point, sigmaV, hysteresisV);
@@ -86,10 +92,6 @@ function search(block: Block, curves: readonly DischargeCurve[]): CurvesFit {
   const cell = prior.cellAt(at);
   const covariance = covarianceAt(residualsOf(), at, prior);
   const errorOf = (index: number) => Math.sqrt(Math.abs(covariance[index]![index]!));
-  const firstNode = curveParameterNames.length;
-  const lowestNode = openCircuitNodes.findIndex(
-    (_, node) => errorOf(firstNode + node) < unknownAbove,
-  );
   return {
     fitted: section(block, cell),
     curves: cut.map((curve) => ({
@@ -100,15 +102,29 @@ function search(block: Block, curves: readonly DischargeCurve[]): CurvesFit {
         endMisfit(cell, curve.currentA, curve.hours.at(-1)!, curve.voltageV.at(-1)!, hysteresisV),
     })),
     unknown: curveParameterNames.filter(
-      (name, index) => errorOf(index) > unknownAbove && tells(name, cell),
+      (name, index) => tells(name, cell) && (errorOf(index) > unknownAbove || hidden(name, cut)),
     ),
-    restKnownDownTo: lowestNode < 0 ? 1 : openCircuitNodes[lowestNode]!,
+    restKnownDownTo: Math.max(0, Math.min(...cut.map((curve) => lastHead(cell, curve)))),
   };
 }
 
 /** Without rate loss there is no levelling to know. */
 function tells(name: CurveParameterName, cell: CurveCell): boolean {
   return name !== 'levelling' || cell.boundRatio > 0.01;
+}
+
+/** Head of the available well at the end of a curve: how far down it saw. */
+function lastHead(cell: CurveCell, { currentA, hours }: CellCurve): number {
+  return headAfter(cell, currentA, hours.at(-1)!);
+}
+
+/** Curves nearer to one another than this ratio of currents are of one rate. */
+const oneRate = 1.5;
+
+/** At one rate the loss at other rates can only be guessed from the shape of the curve: that is no knowledge. */
+function hidden(name: CurveParameterName, curves: readonly CellCurve[]): boolean {
+  const currents = curves.map(({ currentA }) => currentA);
+  return name === 'rateLoss' && Math.max(...currents) < oneRate * Math.min(...currents);
 }
 
 /** Wells as usual for the chemistry at the block's label. */

@@ -1,4 +1,5 @@
 import { defaultResistanceOhm } from '../../battery/default-resistance.ts';
+import { withMeasuredBehaviour } from '../../battery/rating/measured-behaviour.ts';
 import type { Block } from '../../plan/schema/block.ts';
 import type { Option, Pack } from '../../plan/schema/option.ts';
 import type { Scenario } from '../scenario.ts';
@@ -10,7 +11,8 @@ export function withPack(scenario: Scenario, change: (pack: Pack) => Pack): Scen
 }
 
 /** A block that holds `factor` times the charge at every rate. */
-export function scaleCapacity(block: Block, factor: number): Block {
+export function scaleCapacity(label: Block, factor: number): Block {
+  const block = withMeasuredBehaviour(label);
   const { rating, fitted } = block;
   return {
     ...block,
@@ -26,24 +28,14 @@ export function scaleCapacity(block: Block, factor: number): Block {
               capacityAh: point.capacityAh * factor,
             })),
           }
-        : rating.kind === 'curves'
-          ? {
-              ...rating,
-              curves: rating.curves.map((curve) => ({
-                ...curve,
-                points: curve.points.map((point) => ({
-                  ...point,
-                  timeMin: point.timeMin * factor,
-                })),
-              })),
-            }
-          : rating,
+        : rating,
     fitted: fitted === null ? null : { ...fitted, capacityAh: fitted.capacityAh * factor },
   };
 }
 
 /** A block of `factor` times the resistance, polarisation and knee included. */
-export function scaleResistance(block: Block, factor: number): Block {
+export function scaleResistance(label: Block, factor: number): Block {
+  const block = withMeasuredBehaviour(label);
   const { fitted } = block;
   return {
     ...block,
