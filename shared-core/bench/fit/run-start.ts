@@ -1,5 +1,5 @@
 import type { FitRun } from './fit-run.ts';
-import { chargeAt } from './open-circuit.ts';
+import { chargeAt } from '../../battery/deviated-curve.ts';
 import type { CellPrior } from './prior.ts';
 
 /** How a run began: the share of charge already out, and how sure that is; a sigma of 0 is not searched. */
