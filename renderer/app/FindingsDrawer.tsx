@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { Drawer } from '../controls/Dialog.tsx';
 import { Tabs } from '../controls/Tabs.tsx';
 import { severities } from '../state/findings-of.ts';
@@ -7,6 +8,7 @@ import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import { FindingCard } from './FindingCard.tsx';
 import type { Finding } from '#core/findings/finding.ts';
+import { joinFindings, type JoinedFinding } from '#core/findings/join-findings.ts';
 import './findings.css';
 
 /** Every finding in full: what, what follows, what to do, where the rule comes from, and the way to the field. */
@@ -57,39 +59,36 @@ const FindingList = ({
   readonly showOption: boolean;
 }) => {
   const text = useText(appTexts);
-  const standing = findings.filter(({ status }) => status === 'finding');
-  const open = findings.filter(({ status }) => status === 'not-checked');
+  const list = useRef<HTMLDivElement>(null);
+  const joined = joinFindings(findings);
+  const standing = joined.filter(({ finding }) => finding.status === 'finding');
+  const open = joined.filter(({ finding }) => finding.status === 'not-checked');
+  const cards = (some: readonly JoinedFinding[]) =>
+    some.map((entry) => (
+      <FindingCard
+        key={`${entry.finding.id}${entry.finding.what}`}
+        joined={entry}
+        showOption={showOption}
+        onFollow={hideFindings}
+        // The card with the button goes away; without this the focus would fall out of the list.
+        onCured={() => list.current?.focus()}
+      />
+    ));
   return (
-    <>
+    <div ref={list} tabIndex={-1} className="findings-body">
       {standing.length === 0 ? <p className="soft">{text.noFindings}</p> : null}
       <ul className="finding-list">
         {severities.flatMap((severity) =>
-          standing
-            .filter((finding) => finding.severity === severity)
-            .map((finding, index) => (
-              <FindingCard
-                key={`${finding.id}${finding.optionId}${index}`}
-                finding={finding}
-                showOption={showOption}
-              />
-            )),
+          cards(standing.filter(({ finding }) => finding.severity === severity)),
         )}
       </ul>
       {open.length === 0 ? null : (
         <>
           <h3 className="findings-head">{`${text.notCheckedHead} (${open.length})`}</h3>
           <p className="soft">{text.notCheckedLead}</p>
-          <ul className="finding-list">
-            {open.map((finding, index) => (
-              <FindingCard
-                key={`${finding.id}${finding.optionId}${index}`}
-                finding={finding}
-                showOption={showOption}
-              />
-            ))}
-          </ul>
+          <ul className="finding-list">{cards(open)}</ul>
         </>
       )}
-    </>
+    </div>
   );
 };

@@ -8,6 +8,7 @@ import { useStudy } from '../state/study-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import { AppMenu } from './AppMenu.tsx';
+import { joinFindings } from '#core/findings/join-findings.ts';
 import { FindingMarks } from './FindingMarks.tsx';
 import { PlaceNav } from './PlaceNav.tsx';
 import { runCommand } from './commands.ts';
@@ -65,7 +66,8 @@ export const TopBar = () => {
 const FindingsButton = () => {
   const text = useText(appTexts);
   const { study } = useStudy();
-  const findings = study?.findings ?? [];
+  // Once for all options, as the list shows them.
+  const findings = joinFindings(study?.findings ?? []).map(({ finding }) => finding);
   const count = countFindings(findings);
   const spoken = severities
     .filter((severity) => count[severity] > 0)

@@ -1,3 +1,5 @@
+import type { Cure } from './cure.ts';
+
 /** Stable IDs of the rules; the same in documents, code, tests and screens. */
 export type FindingId =
   | `SUP-${number}`
@@ -43,4 +45,6 @@ export interface Finding {
   readonly source: string;
   /** Paths of the plan fields that cure it, e.g. `options.0.charger.endVoltageV`. */
   readonly fields: readonly string[];
+  /** What the plan can take over in one step; empty where the choice is the reader's. */
+  readonly cures: readonly Cure[];
 }

@@ -1,5 +1,6 @@
 import type { Language, Words } from '../plan/language.ts';
 import { amount } from './amount.ts';
+import type { Cure, CureStatement } from './cure.ts';
 import type { FindingContext, OptionContext } from './context.ts';
 import type { Finding, FindingId, Severity, SourceClass } from './finding.ts';
 
@@ -27,6 +28,8 @@ export interface Statement {
   readonly remedy: Words;
   readonly facts?: readonly (readonly [label: Words, value: number, unit: string])[];
   readonly fields: readonly string[];
+  /** Where there is a clear one. */
+  readonly cures?: readonly CureStatement[];
 }
 
 /** A question instead of a finding: what is missing. */
@@ -36,6 +39,7 @@ export interface Question {
   /** What to do; absent: enter the figure. */
   readonly remedy?: Words;
   readonly fields: readonly string[];
+  readonly cures?: readonly CureStatement[];
 }
 
 /** What a check works with: the language's own number writing, and the two ways to answer. */
@@ -93,6 +97,7 @@ function voiceOf(frame: Frame, language: Language): RuleVoice {
       sourceClass,
       source,
       fields: statement.fields,
+      cures: curesIn(language, statement.cures),
     }),
     notChecked: (question) => ({
       id,
@@ -109,6 +114,11 @@ function voiceOf(frame: Frame, language: Language): RuleVoice {
       sourceClass,
       source,
       fields: question.fields,
+      cures: curesIn(language, question.cures),
     }),
   };
+}
+
+function curesIn(language: Language, cures: readonly CureStatement[] = []): Cure[] {
+  return cures.map(({ does, changes }) => ({ does: does[language], changes }));
 }

@@ -1,11 +1,9 @@
 import type { Option } from '../plan/schema/option.ts';
 import type { Plan } from '../plan/schema/plan.ts';
-import type { Fuse } from '../plan/schema/wiring-branch.ts';
 import type { Wiring } from '../plan/schema/wiring.ts';
 import type { RunResult } from '../run/result.ts';
-import { chooseFuse } from './choose-fuse.ts';
+import { fuseForBranch } from './fuse-for-branch.ts';
 import { studyWiring } from './study-wiring.ts';
-import type { BranchStudy, WiringStudy } from './wiring-study.ts';
 
 /**
  * Gives every fused branch a fuse and every branch without a stated wire the smallest one that passes.
@@ -18,13 +16,18 @@ export function sizeWiring(
   run: RunResult,
   ambientC: number,
 ): Wiring {
+  const { startSeconds } = wiring;
+  const { fuseMargin } = plan.thresholds.wiring;
   const first = studyWiring(plan, wiring, option, run, ambientC);
   const withFuses: Wiring = {
     ...wiring,
     branches: wiring.branches.map((branch) => {
       const study = first.branches.find((candidate) => candidate.id === branch.id);
       if (branch.fuse === null || study === undefined) return branch;
-      return { ...branch, fuse: fuseFor(branch.fuse, study, first, wiring, plan) };
+      return {
+        ...branch,
+        fuse: fuseForBranch(study, first, startSeconds, fuseMargin) ?? branch.fuse,
+      };
     }),
   };
   const second = studyWiring(plan, withFuses, option, run, ambientC);
@@ -38,23 +41,4 @@ export function sizeWiring(
         null,
     })),
   };
-}
-
-function fuseFor(
-  present: Fuse,
-  study: BranchStudy,
-  all: WiringStudy,
-  wiring: Wiring,
-  plan: Plan,
-): Fuse {
-  const proposal = chooseFuse({
-    continuousA: study.continuousA,
-    limitA: study.states.start?.currentA ?? 0,
-    startA: study.peakA,
-    startS: wiring.startSeconds,
-    voltageV: all.highestVoltageV,
-    faultA: study.faultNearA,
-    margin: plan.thresholds.wiring.fuseMargin,
-  });
-  return proposal ?? present;
 }

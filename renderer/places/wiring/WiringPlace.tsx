@@ -15,6 +15,7 @@ import { DiagramSection } from './DiagramSection.tsx';
 import { FuseSection } from './FuseSection.tsx';
 import { RegisterSection } from './RegisterSection.tsx';
 import { SwitchSection } from './SwitchSection.tsx';
+import { WiringFindings } from './WiringFindings.tsx';
 import { useWiringStudy } from './use-wiring-study.ts';
 import '../charging/charging.css';
 import './wiring.css';
@@ -100,6 +101,7 @@ export const WiringPlace = () => {
               onPropose={() => propose(text.diagram.againDone)}
             />
           )}
+          <WiringFindings />
           <BranchSection wiring={wiring} wired={wired} selected={branchId} onSelect={setBranchId} />
           <DevicesSection wiring={wiring} />
           {wired === null ? null : (

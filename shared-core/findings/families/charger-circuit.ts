@@ -1,4 +1,5 @@
 import { packGroups } from '../../charge/charge-wishes.ts';
+import { chargerCure } from './charger-cure.ts';
 import { optionRule, planRule, type Rule } from '../rule.ts';
 
 const blockCharger: Rule = optionRule(
@@ -13,7 +14,9 @@ const blockCharger: Rule = optionRule(
       de: 'Ein Ladegerät für einen Block sitzt an einem Strang, oder Blöcke sind beim Einzelladen verbunden.',
     },
   },
-  ({ option, path }, voice, { plan }) => {
+  (entry, voice, context) => {
+    const { option, path } = entry;
+    const { plan } = context;
     const { charger, pack } = option;
     if (charger === null || pack.seriesCount < 2) return [];
     const groups = packGroups(pack);
@@ -39,6 +42,7 @@ const blockCharger: Rule = optionRule(
           [{ en: 'cells of the string', de: 'Zellen des Strangs' }, groups, ''],
         ],
         fields: [`${path}.charger.cellGroups`],
+        cures: chargerCure(entry, context),
       }),
     ];
   },

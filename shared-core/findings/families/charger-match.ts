@@ -3,6 +3,7 @@ import type { ChargerMatch, MatchAspect } from '../../charge/match-result.ts';
 import type { Words } from '../../plan/language.ts';
 import type { FindingContext, OptionContext } from '../context.ts';
 import type { Finding, FindingId, Severity, SourceClass } from '../finding.ts';
+import { chargerCure } from './charger-cure.ts';
 import { optionRule, type Rule } from '../rule.ts';
 
 /** The match of an option's charger; worked out here where the option was not run. */
@@ -45,6 +46,7 @@ function matchRule(frame: MatchRule): Rule {
             de: 'für diese Variante ist kein Ladegerät eingetragen.',
           },
           fields: [`${path}.charger`],
+          cures: chargerCure(entry, context),
         }),
       ];
     }
@@ -52,6 +54,7 @@ function matchRule(frame: MatchRule): Rule {
       .filter((aspect) => aspect.findingId === frame.id && aspect.verdict !== 'fits')
       .map((aspect): Finding => {
         const field = `${path}.${frame.fields[aspect.aspect] ?? 'charger'}`;
+        const cures = curable.has(frame.id) ? chargerCure(entry, context) : [];
         const reason: Words = { en: aspect.reason, de: aspect.reason };
         if (aspect.verdict === 'unknown') {
           return voice.notChecked({
@@ -70,10 +73,14 @@ function matchRule(frame: MatchRule): Rule {
           remedy: frame.remedy,
           facts: factsOf(aspect.aspect, match, aspect.verdict),
           fields: [field],
+          cures,
         });
       });
   });
 }
+
+/** Another charger cures these; against the cold there is none. */
+const curable: ReadonlySet<FindingId> = new Set(['CHG-1', 'CHG-2', 'CHG-3']);
 
 /** A sentence that follows a colon starts small in English; German nouns keep their size. */
 function lowerFirst(words: Words): Words {

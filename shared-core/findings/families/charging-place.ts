@@ -1,5 +1,6 @@
 import { chemistryTraits } from '../../battery/chemistry.ts';
 import { ventilationNeed } from '../../charge/ventilation-need.ts';
+import type { CureStatement } from '../cure.ts';
 import type { Finding } from '../finding.ts';
 import { optionRule, type Rule, type RuleVoice } from '../rule.ts';
 import type { OptionContext } from '../context.ts';
@@ -45,6 +46,11 @@ const chargingPlace: Rule = optionRule(
   },
 );
 
+const openAir: CureStatement = {
+  does: { en: 'Plan charging in the open air', de: 'Laden im Freien einplanen' },
+  changes: [{ path: 'week.place.kind', value: 'open-air' }],
+};
+
 function sleeping(optionId: string, voice: RuleVoice): Finding {
   return voice.finding({
     optionId,
@@ -61,6 +67,7 @@ function sleeping(optionId: string, voice: RuleVoice): Finding {
       de: 'Im Freien, im Schuppen oder in einer belüfteten Garage laden.',
     },
     fields: ['week.place.kind'],
+    cures: [openAir],
   });
 }
 
@@ -103,6 +110,7 @@ function leadAir({ option }: OptionContext, week: Week, voice: RuleVoice): Findi
         [{ en: 'opening there', de: 'vorhandene Öffnung' }, openCm2, 'cm²'],
       ],
       fields: ['week.place.openingCm2', 'week.place.kind'],
+      cures: [openAir],
     }),
   ];
 }

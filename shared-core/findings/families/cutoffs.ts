@@ -2,7 +2,10 @@ import { chemistryTraits } from '../../battery/chemistry.ts';
 import { packGroups } from '../../charge/charge-wishes.ts';
 import type { Words } from '../../plan/language.ts';
 import type { EnergyLedger, RunResult } from '../../run/result.ts';
-import { optionRule, type Rule } from '../rule.ts';
+import type { FindingContext, OptionContext } from '../context.ts';
+import type { CureStatement } from '../cure.ts';
+import { optionRule, type Rule, type RuleVoice } from '../rule.ts';
+import { controllerCure } from './controller-cure.ts';
 import { bmsOpensAtV } from './cutoff-voltage.ts';
 
 const missingCutoff: Rule = optionRule(
@@ -17,7 +20,8 @@ const missingCutoff: Rule = optionRule(
       de: 'Nichts beendet die Entladung rechtzeitig.',
     },
   },
-  ({ option, controller, controllerPath }, voice) => {
+  (entry, voice, context) => {
+    const { option, controller, controllerPath } = entry;
     const { block } = option.pack;
     const lithium = chemistryTraits[block.chemistry].family === 'lithium';
     if (block.bms !== null) return [];
@@ -55,10 +59,37 @@ const missingCutoff: Rule = optionRule(
               de: 'Die Abschaltung des Reglers eintragen oder einstellen (etwa 10,5 V je 12-V-Block unter Last) oder ein Unterspannungsrelais einbauen.',
             },
         fields: [`${controllerPath}.cutoffVoltageV`],
+        cures:
+          lithium || !none
+            ? []
+            : [cutoffCure(entry, context, voice, 1.75 * packGroups(option.pack))],
       }),
     ];
   },
 );
+
+/** Room between the controller's cutoff and the BMS, per group [V]. Common practice, no source. */
+const aboveBmsPerGroupV = 0.2;
+
+function cutoffCure(
+  entry: OptionContext,
+  context: FindingContext,
+  voice: RuleVoice,
+  wishedV: number,
+): CureStatement {
+  const volts = Math.round(wishedV * 10) / 10;
+  const before = entry.controller.cutoffVoltageV;
+  const now = before === null ? '?' : voice.say(before, 'V');
+  return controllerCure(
+    entry,
+    context,
+    { cutoffVoltageV: volts },
+    {
+      en: `Set the cutoff of the controller to ${voice.say(volts, 'V')} (now ${now})`,
+      de: `Abschaltung des Reglers auf ${voice.say(volts, 'V')} stellen (jetzt ${now})`,
+    },
+  );
+}
 
 /** The element of the loop that costs most volts, in words. */
 function worstElement(run: RunResult): Words {
@@ -155,7 +186,7 @@ const cutoffOrder: Rule = optionRule(
       de: 'Das BMS öffnet, bevor der Regler anhält.',
     },
   },
-  (entry, voice) => {
+  (entry, voice, context) => {
     const { option, path, controller, controllerPath, study } = entry;
     const bmsV = bmsOpensAtV(entry);
     if (bmsV === null) return [];
@@ -199,6 +230,9 @@ const cutoffOrder: Rule = optionRule(
             : [[{ en: 'controller stops at', de: 'Regler hält bei' }, cutoffV, 'V'] as const]),
         ],
         fields: [`${controllerPath}.cutoffVoltageV`, `${path}.pack.block.bms.groupLowV`],
+        cures: first
+          ? [cutoffCure(entry, context, voice, bmsV + aboveBmsPerGroupV * packGroups(option.pack))]
+          : [],
       }),
     ];
   },

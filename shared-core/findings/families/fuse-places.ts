@@ -1,5 +1,6 @@
 import type { Finding } from '../finding.ts';
 import type { Rule } from '../rule.ts';
+import { handBreakerCure } from './wiring-cures.ts';
 import { wiredBranches, wiredOptionRule, wiringRule } from './wiring-rule.ts';
 
 const distance: Rule = wiringRule(
@@ -33,6 +34,7 @@ const distance: Rule = wiringRule(
         ];
       }
       if (fuse.fromSourceMm <= allowedMm) return [];
+      const nearMm = Math.min(100, allowedMm);
       return [
         voice.finding({
           what: {
@@ -49,6 +51,15 @@ const distance: Rule = wiringRule(
           },
           facts: [[{ en: 'distance', de: 'Abstand' }, fuse.fromSourceMm, 'mm']],
           fields: [field],
+          cures: [
+            {
+              does: {
+                en: `Move the fuse of ${branch.name} to ${voice.say(nearMm, 'mm')} (now ${voice.say(fuse.fromSourceMm, 'mm')})`,
+                de: `Die Sicherung von ${branch.name} auf ${voice.say(nearMm, 'mm')} heranrücken (jetzt ${voice.say(fuse.fromSourceMm, 'mm')})`,
+              },
+              changes: [{ path: field, value: nearMm }],
+            },
+          ],
         }),
       ];
     }),
@@ -158,6 +169,7 @@ const autoReset: Rule = wiringRule(
               },
               facts: [[{ en: 'rating', de: 'Nennstrom' }, branch.fuse.ratedA, 'A']],
               fields: [`wiring.branches.${index}.fuse.class`],
+              cures: handBreakerCure(branch, `wiring.branches.${index}`, voice),
             }),
           ]
         : [],

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding.ts';
 import type { Rule, RuleVoice } from '../rule.ts';
+import { fuseCure, smallestWireCure } from './wiring-cures.ts';
 import {
   wiredBranches,
   wiredOptionRule,
@@ -50,15 +51,13 @@ function checkBranch(entry: WiredOption, wired: WiredBranch, voice: RuleVoice): 
       },
       facts: [[{ en: 'ampacity', de: 'Belastbarkeit' }, found.ampacityA, 'A']],
       fields: [`${wired.path}.fuse`, `${wired.path}.conductor`],
+      cures: [...fuseCure(entry, wired, voice, true), ...smallestWireCure(wired)],
     }),
   ];
 }
 
-function checkBatteryBranch(
-  entry: WiredOption,
-  { found, branch, path }: WiredBranch,
-  voice: RuleVoice,
-): Finding[] {
+function checkBatteryBranch(entry: WiredOption, wired: WiredBranch, voice: RuleVoice): Finding[] {
+  const { found, branch, path } = wired;
   const optionId = entry.option.id;
   const isLink = entry.wiring.devices.some(
     (device) => device.id === branch.from && device.kind === 'string',
@@ -80,6 +79,7 @@ function checkBatteryBranch(
         },
         facts: [[{ en: 'short-circuit current', de: 'Kurzschlussstrom' }, found.faultNearA, 'A']],
         fields: [`${path}.fuse`],
+        cures: fuseCure(entry, wired, voice),
       }),
     ];
   }
@@ -103,6 +103,7 @@ function checkBatteryBranch(
           [{ en: 'fuse', de: 'Sicherung' }, found.guard.fuse.ratedA, 'A'],
         ],
         fields: [`${path}.conductor`, `wiring.branches.${found.guard.branchIndex}.fuse.ratedA`],
+        cures: [...smallestWireCure(wired), ...fuseCure(entry, wired, voice, true)],
       }),
     );
   }
@@ -122,6 +123,7 @@ function checkBatteryBranch(
         consequence: outcome,
         remedy,
         fields: [`${path}.fuse.${field}`],
+        cures: fuseCure(entry, wired, voice),
       }),
     );
   if (fuse.ratedA < leastA) {

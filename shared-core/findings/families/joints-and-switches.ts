@@ -1,4 +1,5 @@
 import { jointOhm } from '../../wiring/branch-resistance.ts';
+import { prechargePart } from '../../wiring/precharge-part.ts';
 import { checkSwitches } from '../../wiring/switch-check.ts';
 import type { Finding } from '../finding.ts';
 import type { Rule } from '../rule.ts';
@@ -116,6 +117,7 @@ const inrush: Rule = wiredOptionRule(
       if (check.precharge === null || check.precharge.fitted !== null) return [];
       const { bareInrushA, aimA, advised, capacitanceUf } = check.precharge;
       if (bareInrushA <= aimA) return [];
+      const { prechargeOhm, prechargeW } = prechargePart(advised);
       return [
         voice.finding({
           optionId,
@@ -136,6 +138,18 @@ const inrush: Rule = wiredOptionRule(
             [{ en: 'resistor', de: 'Widerstand' }, advised.resistanceOhm, 'Ω'],
           ],
           fields: [`${path}.prechargeOhm`],
+          cures: [
+            {
+              does: {
+                en: `Fit a precharge resistor of ${voice.say(prechargeOhm, 'Ω')}, ${voice.say(prechargeW, 'W')} at the switch in ${check.branchName} (now none)`,
+                de: `Vorladewiderstand ${voice.say(prechargeOhm, 'Ω')}, ${voice.say(prechargeW, 'W')} am Schalter in ${check.branchName} einbauen (jetzt keiner)`,
+              },
+              changes: [
+                { path: `${path}.prechargeOhm`, value: prechargeOhm },
+                { path: `${path}.prechargeW`, value: prechargeW },
+              ],
+            },
+          ],
         }),
       ];
     }),

@@ -65,6 +65,17 @@ const storage: Rule = optionRule(
           [{ en: 'charge left', de: 'Restladung' }, stored.endPercentAlone, '%'],
         ],
         fields: ['week.season.weeks', 'week.isolatedWhenParked'],
+        cures: plan.week.isolatedWhenParked
+          ? []
+          : [
+              {
+                does: {
+                  en: 'Open the isolator while parked (now closed)',
+                  de: 'Trennschalter beim Abstellen öffnen (jetzt geschlossen)',
+                },
+                changes: [{ path: 'week.isolatedWhenParked', value: true }],
+              },
+            ],
       }),
     ];
   },
@@ -174,6 +185,17 @@ const refill: Rule = optionRule(
           [{ en: 'lowest charge', de: 'niedrigste Ladung' }, own.lowestPercent, '%'],
         ],
         fields: ['week.routine.trigger', 'week.windows', `${path}.charger.currentA`],
+        cures: better
+          ? [
+              {
+                does: {
+                  en: 'Take over the proposed routine of charging',
+                  de: 'Den vorgeschlagenen Laderhythmus übernehmen',
+                },
+                changes: [{ path: 'week.routine.trigger', value: proposal.trigger }],
+              },
+            ]
+          : [],
       }),
     ];
   },

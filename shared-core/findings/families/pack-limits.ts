@@ -1,5 +1,7 @@
 import type { Words } from '../../plan/language.ts';
+import type { CureStatement } from '../cure.ts';
 import type { Finding } from '../finding.ts';
+import { controllerCure } from './controller-cure.ts';
 import { optionRule, type Rule } from '../rule.ts';
 
 const consequenceBms: Words = {
@@ -18,7 +20,7 @@ const currentLimits: Rule = optionRule(
       de: 'Die Maschine fordert mehr Strom, als Block oder BMS erlauben.',
     },
   },
-  (entry, voice) => {
+  (entry, voice, context) => {
     const { option, path, controller, controllerPath, study } = entry;
     const { block, parallelCount } = option.pack;
     const found: Finding[] = [];
@@ -29,6 +31,7 @@ const currentLimits: Rule = optionRule(
       what: (askedText: string, allowedText: string) => Words,
       consequence: Words,
       remedy: Words,
+      cures: readonly CureStatement[] = [],
     ): void => {
       if (allowed === null || asked <= allowed) return;
       found.push(
@@ -42,6 +45,7 @@ const currentLimits: Rule = optionRule(
             [{ en: 'allowed', de: 'erlaubt' }, allowed, 'A'],
           ],
           fields: [field, `${controllerPath}.batteryCurrentLimitA`],
+          cures,
         }),
       );
     };
@@ -53,6 +57,23 @@ const currentLimits: Rule = optionRule(
         en: 'Lower the current limit of the controller, or take a pack with a stronger BMS.',
         de: 'Die Strombegrenzung des Reglers senken oder ein Pack mit stärkerem BMS nehmen.',
       };
+      const mostA = strings(
+        Math.min(block.bms.continuousDischargeA, block.bms.peakDischargeA ?? Infinity),
+      );
+      const limitCure =
+        mostA === null || controller.batteryCurrentLimitA === null
+          ? []
+          : [
+              controllerCure(
+                entry,
+                context,
+                { batteryCurrentLimitA: mostA },
+                {
+                  en: `Set the battery current limit of the controller to ${voice.say(mostA, 'A')} (now ${voice.say(controller.batteryCurrentLimitA, 'A')})`,
+                  de: `Batteriestrombegrenzung des Reglers auf ${voice.say(mostA, 'A')} stellen (jetzt ${voice.say(controller.batteryCurrentLimitA, 'A')})`,
+                },
+              ),
+            ];
       if (controller.batteryCurrentLimitA === null) {
         found.push(
           voice.notChecked({
@@ -75,6 +96,7 @@ const currentLimits: Rule = optionRule(
           }),
           consequenceBms,
           remedy,
+          limitCure,
         );
         compare(
           controller.batteryCurrentLimitA,
@@ -86,6 +108,7 @@ const currentLimits: Rule = optionRule(
           }),
           consequenceBms,
           remedy,
+          limitCure,
         );
       }
     }

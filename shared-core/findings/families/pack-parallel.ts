@@ -1,7 +1,10 @@
 import { defaultResistanceOhm } from '../../battery/default-resistance.ts';
 import type { Pack } from '../../plan/schema/option.ts';
 import type { Finding } from '../finding.ts';
-import { optionRule, planRule, type Rule } from '../rule.ts';
+import type { OptionStudy } from '../../study/study.ts';
+import { fuseClasses } from '../../wiring/fuse-classes.ts';
+import type { CureStatement } from '../cure.ts';
+import { optionRule, planRule, type Rule, type RuleVoice } from '../rule.ts';
 import { blocksOfString, type StandingBlock } from './pack-series.ts';
 
 /** Resistance of a string as it stands, blocks and links [Ω]. */
@@ -139,6 +142,30 @@ const unequalStrings: Rule = optionRule(
   },
 );
 
+/**
+ * Rating for the fuse of one string [A]: 1.25 times its share of the outing's peak current, or half the rated
+ * ampere-hours where the outing was not run. Common practice, no source. Null above what is made.
+ */
+function fuseOfString(pack: Pack, study: OptionStudy | null): number | null {
+  const shareA =
+    study === null ? pack.block.capacityAh / 2 : study.run.peakCurrentA / pack.parallelCount;
+  return fuseClasses['bolt-down'].ratingsA.find((ratedA) => ratedA >= 1.25 * shareA) ?? null;
+}
+
+function stringFuseCure(path: string, ratedA: number | null, voice: RuleVoice): CureStatement[] {
+  if (ratedA === null) return [];
+  const amps = voice.say(ratedA, 'A');
+  return [
+    {
+      does: {
+        en: `Plan a fuse of ${amps} in each string (now none)`,
+        de: `In jedem Strang eine Sicherung ${amps} einplanen (jetzt keine)`,
+      },
+      changes: [{ path: `${path}.pack.stringFuseA`, value: ratedA }],
+    },
+  ];
+}
+
 const stringFuses: Rule = planRule(
   {
     id: 'PCK-3',
@@ -151,7 +178,7 @@ const stringFuses: Rule = planRule(
     },
   },
   ({ options }, voice) =>
-    options.flatMap(({ option, path }): Finding[] =>
+    options.flatMap(({ option, path, study }): Finding[] =>
       option.pack.parallelCount < 2 || option.pack.stringFuseA !== null
         ? []
         : [
@@ -171,6 +198,7 @@ const stringFuses: Rule = planRule(
               },
               facts: [[{ en: 'strings', de: 'Stränge' }, option.pack.parallelCount, '']],
               fields: [`${path}.pack.stringFuseA`],
+              cures: stringFuseCure(path, fuseOfString(option.pack, study), voice),
             }),
           ],
     ),

@@ -121,6 +121,20 @@ const midPoint: Rule = optionRule(
                 [{ en: 'blocks in series', de: 'Blöcke in Reihe' }, option.pack.seriesCount, ''],
               ],
               fields: [`machine.accessories.${index}.supply`],
+              cures:
+                plan.machine.converter === null
+                  ? []
+                  : [
+                      {
+                        does: {
+                          en: `Feed ${accessory.name} from the converter (now from the mid-point)`,
+                          de: `${accessory.name} vom Wandler speisen (jetzt von der Mitte)`,
+                        },
+                        changes: [
+                          { path: `machine.accessories.${index}.supply`, value: 'converter' },
+                        ],
+                      },
+                    ],
             }),
           ]
         : [],

@@ -1,6 +1,7 @@
 import { formatConductor } from '../../wiring/conductor-facts.ts';
 import type { Finding } from '../finding.ts';
 import type { Rule } from '../rule.ts';
+import { dropCure, smallestWireCure, wayTo } from './wiring-cures.ts';
 import {
   wiredBranches,
   wiredOptionRule,
@@ -24,7 +25,8 @@ const ampacity: Rule = wiredOptionRule(
     },
   },
   (entry, voice) =>
-    wiredBranches(entry).flatMap(({ found, branch, path }): Finding[] => {
+    wiredBranches(entry).flatMap((wired): Finding[] => {
+      const { found, branch, path } = wired;
       const optionId = entry.option.id;
       if (found.conductorAssumed) {
         return isLink(entry, branch.from)
@@ -37,6 +39,7 @@ const ampacity: Rule = wiredOptionRule(
                   de: `der Leiter von ${found.name} fehlt; dort fließen auf Dauer ${voice.say(found.continuousA, 'A')}.`,
                 },
                 fields: [`${path}.conductor`],
+                cures: smallestWireCure(wired),
               }),
             ];
       }
@@ -78,6 +81,7 @@ const ampacity: Rule = wiredOptionRule(
             [{ en: 'ampacity', de: 'Belastbarkeit' }, found.ampacityA, 'A'],
           ],
           fields: [`${path}.conductor`, `${path}.bundled`, `${path}.surroundingC`],
+          cures: smallestWireCure(wired),
         }),
       ];
     }),
@@ -96,7 +100,8 @@ const drop: Rule = wiredOptionRule(
   },
   (entry, voice) => {
     const { dropNotePercent, dropWarnPercent } = entry.plan.thresholds.wiring;
-    return wiredBranches(entry).flatMap((wired): Finding[] => {
+    const all = wiredBranches(entry);
+    return all.flatMap((wired): Finding[] => {
       const { found, branch, path } = wired;
       if (!isEnd(entry, wired) || found.wayDropPercent <= dropNotePercent) return [];
       return [
@@ -124,6 +129,7 @@ const drop: Rule = wiredOptionRule(
             ],
           ],
           fields: [branch.conductor === null ? path : `${path}.conductor`, `${path}.lengthM`],
+          cures: dropCure(entry, wired, wayTo(entry, all, wired), voice),
         }),
       ];
     });
@@ -142,7 +148,8 @@ const motorSide: Rule = wiredOptionRule(
     },
   },
   (entry, voice) =>
-    wiredBranches(entry).flatMap(({ found, branch, path }): Finding[] => {
+    wiredBranches(entry).flatMap((wired): Finding[] => {
+      const { found, branch, path } = wired;
       const isMotor = entry.wiring.devices.some(
         ({ id, kind }) => id === branch.to && kind === 'motor',
       );
@@ -183,6 +190,7 @@ const motorSide: Rule = wiredOptionRule(
             [{ en: 'ampacity', de: 'Belastbarkeit' }, found.ampacityA, 'A'],
           ],
           fields: [`${path}.conductor`, `${entry.controllerPath}.motorCurrentLimitA`],
+          cures: smallestWireCure(wired),
         }),
       ];
     }),

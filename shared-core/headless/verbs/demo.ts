@@ -5,6 +5,7 @@ import { jsonText } from '../json-text.ts';
 import { runRecord } from '../run-record.ts';
 import { runTable } from '../run-table.ts';
 import { done, jsonOption, type Verb } from '../verb.ts';
+import { joinFindings } from '../../findings/join-findings.ts';
 import { countsOf } from './findings.ts';
 
 export const demoVerb: Verb = {
@@ -25,7 +26,7 @@ export const demoVerb: Verb = {
       return Promise.resolve(done);
     }
     const longest = study.options.toSorted((a, b) => b.run.runTimeMin - a.run.runTimeMin)[0]!;
-    const { stop, warn, note } = countsOf(study.findings);
+    const { stop, warn, note } = countsOf(joinFindings(study.findings).map(({ finding }) => finding));
     host.out(
       [
         `${plan.name} (invented sample): ${sampleAbout('orchard-cart')}`,

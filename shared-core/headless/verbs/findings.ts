@@ -1,5 +1,6 @@
 import { mustStop } from '../../findings/plan-findings.ts';
 import type { Finding } from '../../findings/finding.ts';
+import { joinFindings, type JoinedFinding } from '../../findings/join-findings.ts';
 import { mergeFindings, weekFindings } from '../../findings/week-findings.ts';
 import type { Language } from '../../plan/language.ts';
 import { studyPlan } from '../../study/study-plan.ts';
@@ -29,9 +30,11 @@ export const findingsVerb: Verb = {
       studyPlan(plan, outing.outing.id, language).findings,
       weekFindings(plan, language, outing.outing.id),
     );
+    const joined = joinFindings(findings);
     if (has('--json')) {
-      host.out(jsonText({ outing: outing.outing.id, counts: countsOf(findings), findings }));
-    } else host.out(findings.map(paragraphOf).join('\n') + countLine(findings));
+      const counts = countsOf(joined.map(({ finding }) => finding));
+      host.out(jsonText({ outing: outing.outing.id, counts, findings }));
+    } else host.out(joined.map(paragraphOf).join('\n') + countLine(joined));
     return { exit: mustStop(findings) ? 3 : 0 };
   },
 };
@@ -40,7 +43,7 @@ export function isLanguage(word: string): word is Language {
   return word === 'en' || word === 'de';
 }
 
-/** How many stand of each severity, and how many questions. */
+/** How many of these are of each severity, and how many questions. */
 export function countsOf(
   findings: readonly Finding[],
 ): Record<'stop' | 'warn' | 'note' | 'notChecked', number> {
@@ -54,19 +57,25 @@ export function countsOf(
   };
 }
 
-function paragraphOf(finding: Finding): string {
+function paragraphOf({ finding, shares, sameWords, cures }: JoinedFinding): string {
   const mark = finding.status === 'finding' ? finding.severity : 'question';
+  const whom = shares.flatMap(({ optionId }) => (optionId === null ? [] : [optionId]));
+  const words = sameWords
+    ? [`  ${finding.what}`]
+    : shares.map((share) => `  ${share.optionId}: ${share.finding.what}`);
+  const remedies = new Set(shares.map((share) => share.finding.remedy));
   const lines = [
-    `${finding.id}  ${mark}${finding.optionId === null ? '' : `  ${finding.optionId}`}`,
-    `  ${finding.what}`,
+    `${finding.id}  ${mark}${whom.length === 0 ? '' : `  ${whom.join(', ')}`}`,
+    ...words,
     `  ${finding.consequence}`,
-    `  ${finding.remedy}`,
+    ...[...remedies].map((remedy) => `  ${remedy}`),
+    ...cures.map(({ does }) => `  > ${does}`),
     `  [${finding.sourceClass}] ${finding.source}`,
   ];
   return `${lines.join('\n')}\n`;
 }
 
-function countLine(findings: readonly Finding[]): string {
-  const { stop, warn, note, notChecked } = countsOf(findings);
+function countLine(joined: readonly JoinedFinding[]): string {
+  const { stop, warn, note, notChecked } = countsOf(joined.map(({ finding }) => finding));
   return `\n${stop} stop, ${warn} warn, ${note} note, ${notChecked} not checked\n`;
 }
