@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import { nominalVoltageV } from '#core/run/run-outing.ts';
 import type { LogMapping, LogProblem } from '#core/bench/index.ts';
+import type { LogLoad } from '#core/plan/schema/leg-load.ts';
 import type { BenchAnswer, BenchRequest, FitAnswer, LogSummary } from '../workers/bench-message.ts';
 import { planStore } from './plan-store.ts';
 import { today } from './today.ts';
@@ -42,6 +43,7 @@ export const useBench = create<BenchState>(() => ({
 
 let worker: Worker | null = null;
 let lastId = 0;
+let takeLegLoad: ((load: LogLoad | null) => void) | null = null;
 
 function changeLog(id: string, change: Partial<BenchLog>): void {
   useBench.setState((state) => ({
@@ -63,6 +65,10 @@ function take({ data }: MessageEvent<BenchAnswer>): void {
     }
     case 'progress':
       return changeLog(data.id, { share: data.share });
+    case 'leg-load':
+      takeLegLoad?.(data.load);
+      takeLegLoad = null;
+      return undefined;
     case 'stopped':
       return changeLog(data.id, { state: 'mapping', share: 0 });
     case 'read': {
@@ -136,6 +142,15 @@ export function readLog(log: BenchLog): void {
   changeLog(log.id, { state: 'reading', share: 0 });
   send({ kind: 'read', id: log.id, file: log.file, mapping: log.mapping });
 }
+
+/** A run of a log that was read, thinned to the load of a leg; null where it has no length. */
+export const legLoadOf = (log: BenchLog, run: string): Promise<LogLoad | null> =>
+  new Promise((resolve) => {
+    takeLegLoad?.(null);
+    takeLegLoad = resolve;
+    const name = run === '' || run === log.name ? log.name : `${log.name}, ${run}`;
+    send({ kind: 'leg', id: log.id, run, name: name.slice(0, 120) });
+  });
 
 export const stopReading = (id: string): void => send({ kind: 'stop', id });
 

@@ -129,6 +129,8 @@ export const driveTextDe: DriveTexts = {
   scaleTitle: 'An einen Messwert anpassen',
   scaleLead: (gear) =>
     `Gleichmäßig in der Ebene fahren, Verbraucher aus, und den Akkustrom ablesen. Erste Möglichkeit, Gang „${gear}“.`,
+  scaleFromBench: 'Vom Messplatz',
+  scaleTyped: 'Hier eingetippt',
   scaleSurface: 'Befahrener Untergrund',
   scaleSpeed: 'Gefahrene Geschwindigkeit',
   scaleAmps: 'Abgelesener Akkustrom',

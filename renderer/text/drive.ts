@@ -94,6 +94,8 @@ export interface DriveTexts {
   readonly legMore: string;
   readonly scaleTitle: string;
   readonly scaleLead: (gear: string) => string;
+  readonly scaleFromBench: string;
+  readonly scaleTyped: string;
   readonly scaleSurface: string;
   readonly scaleSpeed: string;
   readonly scaleAmps: string;
@@ -267,6 +269,8 @@ const en: DriveTexts = {
   scaleTitle: 'Scale to a reading',
   scaleLead: (gear) =>
     `Drive evenly on the level, accessories off, and read the pack current. First option, gear "${gear}".`,
+  scaleFromBench: 'From the bench',
+  scaleTyped: 'Typed in here',
   scaleSurface: 'Surface driven on',
   scaleSpeed: 'Speed driven',
   scaleAmps: 'Pack current read',

@@ -1,5 +1,6 @@
 import type { BlockFit, LogMapping, LogProblem, Prediction } from '#core/bench/index.ts';
 import type { UnitLayout } from '#core/bench/fit/fit-run.ts';
+import type { LogLoad } from '#core/plan/schema/leg-load.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 
 export interface RunSummary {
@@ -39,6 +40,7 @@ export type BenchRequest =
     }
   | { readonly kind: 'stop'; readonly id: string }
   | { readonly kind: 'drop'; readonly id: string }
+  | { readonly kind: 'leg'; readonly id: string; readonly run: string; readonly name: string }
   | {
       readonly kind: 'fit';
       readonly plan: Plan;
@@ -69,6 +71,8 @@ export type BenchAnswer =
   | { readonly kind: 'progress'; readonly id: string; readonly share: number }
   | { readonly kind: 'read'; readonly id: string; readonly summary: LogSummary }
   | { readonly kind: 'stopped'; readonly id: string }
+  /** A run as the load of a leg; null where it has no length. */
+  | { readonly kind: 'leg-load'; readonly load: LogLoad | null }
   | { readonly kind: 'fit-progress'; readonly share: number }
   | { readonly kind: 'fitted'; readonly answer: FitAnswer }
   | { readonly kind: 'refused'; readonly problem: LogProblem }

@@ -10,6 +10,7 @@ import {
   type LoggedRun,
   type ReadLog,
 } from '#core/bench/index.ts';
+import { logLoadOf } from '#core/drive/log-load.ts';
 import { dischargeWindow } from '#core/bench/log/discharge-window.ts';
 import type { BenchAnswer, BenchRequest, LogSummary, RunSummary } from './bench-message.ts';
 
@@ -132,6 +133,11 @@ async function handle(request: BenchRequest): Promise<void> {
       stopped.add(request.id);
       runs.delete(request.id);
       return undefined;
+    case 'leg': {
+      const run = runs.get(request.id)?.find((entry) => entry.name === request.run);
+      post({ kind: 'leg-load', load: run === undefined ? null : logLoadOf(run, request.name) });
+      return undefined;
+    }
     case 'fit':
       return fit(request);
   }

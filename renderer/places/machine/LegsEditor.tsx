@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { cruisePowerW } from '#core/drive/cruise-power.ts';
 import { newLeg } from '#core/plan/defaults.ts';
 import type { Leg } from '#core/plan/schema/outing.ts';
@@ -13,10 +13,24 @@ import { useFieldWords } from '../../text/field-words.ts';
 import { formatFigure, formatMinutes } from '../../text/format.ts';
 import { machineTexts } from '../../text/machine.ts';
 import { useText } from '../../text/use-text.ts';
+import { waysTexts } from '../../text/ways.ts';
+import { LogDialog } from './ways/LogDialog.tsx';
+import { LogFields } from './ways/LogFields.tsx';
+import { attachLog, chooseKind } from './ways/take-load.ts';
+import { WaysSection } from './ways/WaysSection.tsx';
 import { LegDriveFields } from './drive/LegDriveFields.tsx';
 import { LegBar } from './LegBar.tsx';
 import { LoadFields } from './LoadFields.tsx';
-import { averagePowerW } from './load-kinds.ts';
+import { averagePowerW, type LoadKind } from './load-kinds.ts';
+
+const plainKinds: readonly LoadKind[] = [
+  'power',
+  'current',
+  'resistance',
+  'surface-amps',
+  'log',
+  'none',
+];
 
 /** The legs of an outing in order, with a bar that shows one round to time and power. */
 export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) => {
@@ -24,6 +38,8 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
   const language = useSettings((state) => state.language);
   const legs = usePlan((plan) => plan.outings[outingIndex]?.legs ?? []);
   const isDriven = usePlan((plan) => plan.machine.drive !== null);
+  const waysText = useText(waysTexts);
+  const [logFor, setLogFor] = useState<number | null>(null);
   const { study } = useStudy();
   const duration = useFieldWords('outings.0.legs.0.durationMin');
   const change = (name: string, recipe: (list: Leg[]) => void): void =>
@@ -88,11 +104,12 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
               <LoadFields
                 path={`${path}.load`}
                 name={leg.name}
-                kinds={
-                  isDriven
-                    ? ['drive', 'power', 'current', 'resistance', 'surface-amps', 'none']
-                    : ['power', 'current', 'resistance', 'surface-amps', 'none']
-                }
+                kinds={isDriven ? ['drive', ...plainKinds] : plainKinds}
+                onKind={(kind) => {
+                  if (kind === 'log' && !leg.otherLoads.some((other) => other.kind === 'log'))
+                    setLogFor(index);
+                  else chooseKind(text.loadKind, outingIndex, index, kind);
+                }}
               />
               <span className="row-tools">
                 <IconButton
@@ -114,11 +131,21 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
                   onPress={() => remove(index, leg.name)}
                 />
               </span>
-              <LegDriveFields path={`${path}.load`} />
+              {leg.load?.kind === 'log' ? (
+                <LogFields outing={outingIndex} leg={index} load={leg.load} />
+              ) : (
+                <LegDriveFields path={`${path}.load`} />
+              )}
             </li>
           );
         })}
       </ol>
+      {logFor === null ? null : (
+        <LogDialog
+          onTake={(log) => attachLog(waysText.logTaken, outingIndex, logFor, log)}
+          onClose={() => setLogFor(null)}
+        />
+      )}
       <div>
         <Button
           icon="plus"
@@ -128,6 +155,7 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
           {text.addLeg}
         </Button>
       </div>
+      <WaysSection outingIndex={outingIndex} />
     </div>
   );
 };

@@ -11,10 +11,12 @@ interface LoadFieldsProps {
   /** Of the thing that has the load, for the names of the fields. */
   readonly name: string;
   readonly kinds: readonly LoadKind[];
+  /** What another kind does; without it the load becomes a fresh one of that kind. */
+  readonly onKind?: (kind: LoadKind) => void;
 }
 
 /** How a load is known (watts, amps, ohms, nothing) and its one number. */
-export const LoadFields = ({ path, name, kinds }: LoadFieldsProps) => {
+export const LoadFields = ({ path, name, kinds, onKind }: LoadFieldsProps) => {
   const text = useText(machineTexts);
   const load = usePlan((plan) => readField(plan, path)) as { kind: LoadKind } | null;
   const kind = load?.kind ?? 'none';
@@ -27,7 +29,11 @@ export const LoadFields = ({ path, name, kinds }: LoadFieldsProps) => {
         hideLabel
         value={kind}
         entries={offered.map((value) => ({ value, label: text.loadKinds[value] }))}
-        onChoose={(next) => editField(text.loadKind, path, freshLoad(next as LoadKind, load))}
+        onChoose={(next) => {
+          if (onKind === undefined)
+            editField(text.loadKind, path, freshLoad(next as LoadKind, load));
+          else onKind(next as LoadKind);
+        }}
         field={path}
       />
       {field === null ? null : (

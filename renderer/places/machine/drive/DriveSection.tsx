@@ -12,6 +12,7 @@ import { ControlFields } from './ControlFields.tsx';
 import { entriesOf, surfaceEntries } from './entries.ts';
 import { GearRows } from './GearRows.tsx';
 import { MotorFields } from './MotorFields.tsx';
+import { ScaledNote } from '../ways/ScaledNote.tsx';
 import { ReadingScaleFields } from './ReadingScaleFields.tsx';
 import { TemplateButtons } from './TemplateButtons.tsx';
 import { VoltageSection } from './VoltageSection.tsx';
@@ -78,6 +79,7 @@ const DriveInputs = () => {
           <ChoiceField path={`${path}.steepestSurface`} entries={surfaceEntries(language)} />
           <QuantityField path={`${path}.resistancePercent`} />
         </div>
+        <ScaledNote />
         <Disclosure title={text.scaleTitle}>
           <ReadingScaleFields />
         </Disclosure>
