@@ -1,0 +1,137 @@
+/**
+ * Breaks each constant of each formula by 5 % in turn and asks whether a test notices. Prints the
+ * survivors and ends with code 1 when there are any. `--only TEXT` keeps files whose path holds TEXT.
+ */
+import { readFileSync, readdirSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { parseArgs } from 'node:util';
+import { parseSync } from 'vite';
+import { createVitest } from 'vitest/node';
+import { setMutant } from './mutant-plugin.mjs';
+import { ensureInstalled, projectFolder } from './setup.mjs';
+
+ensureInstalled();
+
+const share = 0.05;
+const formulasFolder = join(projectFolder, 'shared-core', 'formulas');
+
+/** Calls whose numbers describe an input or a text, not the physics. */
+const describing = new Set(['number', 'list', 'gauge', 'word', 'slice', 'toFixed', 'at']);
+
+const nameOfCall = (node) => node.callee.name ?? node.callee.property?.name ?? '';
+
+/** A number of the code that is a constant of the physics: not an index, a bound of an input, a type. */
+const constantsIn = (source, file) => {
+  const found = [];
+  const visit = (node, parent) => {
+    if (node === null || typeof node !== 'object') return;
+    if (Array.isArray(node)) return node.forEach((child) => visit(child, parent));
+    if (typeof node.type !== 'string') return;
+    if (
+      node.type.startsWith('TS') &&
+      node.type !== 'TSAsExpression' &&
+      node.type !== 'TSNonNullExpression' &&
+      node.type !== 'TSSatisfiesExpression'
+    )
+      return;
+    if (node.type === 'CallExpression' && describing.has(nameOfCall(node))) return;
+    if (node.type === 'MemberExpression' && node.computed && node.property.type === 'Literal')
+      return visit(node.object, node);
+    const nearLength = (side) =>
+      side?.type === 'MemberExpression' && side.property.name === 'length';
+    if (node.type === 'BinaryExpression' && (nearLength(node.left) || nearLength(node.right)))
+      return;
+    if (node.type === 'Literal' && typeof node.value === 'number' && node.value !== 0)
+      found.push({ start: node.start, end: node.end, value: node.value });
+    for (const [key, child] of Object.entries(node))
+      if (key !== 'parent' && key !== 'typeAnnotation') visit(child, node);
+  };
+  visit(parseSync(file, source).program.body, null);
+  return found.map((constant) => ({
+    ...constant,
+    line: source.slice(0, constant.start).split('\n').length,
+  }));
+};
+
+const formulaFiles = (only) =>
+  readdirSync(formulasFolder, { recursive: true })
+    .map(String)
+    .filter((name) => name.endsWith('.ts') && /[\\/]/.test(name))
+    .map((name) => join(formulasFolder, name))
+    .filter((file) => file.includes(only))
+    .toSorted();
+
+/** Test files in the order in which a mutant most likely dies. */
+const testRounds = [
+  ['tests/unit/formulas/', 'tests/reference/formulas'],
+  [
+    'tests/reference/charge-closed',
+    'tests/reference/drive-figures',
+    'tests/reference/wiring-published',
+    'tests/unit/wiring',
+    'tests/unit/drive',
+    'tests/unit/charge',
+  ],
+];
+
+const main = async () => {
+  const { values } = parseArgs({ options: { only: { type: 'string', default: '' } } });
+  const silent = { onInit() {} };
+  const vitest = await createVitest('test', {
+    config: join(projectFolder, 'build', 'mutation.config.ts'),
+    watch: false,
+    bail: 1,
+    isolate: false,
+    maxWorkers: 1,
+    reporters: [silent],
+    project: ['unit', 'reference', 'properties'],
+  });
+  const specifications = await vitest.globTestSpecifications();
+  const inRound = (prefixes) =>
+    specifications.filter(({ moduleId }) =>
+      prefixes.some((prefix) => relative(projectFolder, moduleId).startsWith(prefix)),
+    );
+  const rounds = testRounds.map(inRound);
+
+  const passes = async (round) => {
+    vitest.state.getFiles().length = 0;
+    const { testModules, unhandledErrors } = await vitest.runTestSpecifications(round, true);
+    return (
+      unhandledErrors.length === 0 && testModules.every((module) => module.state() !== 'failed')
+    );
+  };
+  const change = (file, constant) => {
+    setMutant(constant && { ...constant, file, text: String(constant.value * (1 + share)) });
+    vitest.invalidateFile(file);
+  };
+
+  if (!(await passes(rounds[0]))) {
+    console.error('The tests fail without any change; mend them first.');
+    await vitest.close();
+    process.exit(2);
+  }
+  let count = 0;
+  const survivors = [];
+  for (const file of formulaFiles(values.only)) {
+    const source = readFileSync(file, 'utf8');
+    for (const constant of constantsIn(source, file)) {
+      count += 1;
+      change(file, constant);
+      let alive = true;
+      for (const round of rounds) alive = alive && (await passes(round));
+      if (alive) {
+        survivors.push(`${relative(projectFolder, file)}:${constant.line}: ${constant.value}`);
+        console.log(survivors.at(-1));
+      }
+      process.stderr.write(`${count} constants, ${survivors.length} survivors\r`);
+      change(file, null);
+    }
+  }
+  await vitest.close();
+  console.log(
+    `${count} constants changed by ${100 * share} %: ${count - survivors.length} noticed, ${survivors.length} survived`,
+  );
+  process.exit(survivors.length === 0 ? 0 : 1);
+};
+
+await main();

@@ -1,0 +1,69 @@
+import { checkPlan, readPlan } from '#core/plan/read-plan.ts';
+import type { Plan } from '#core/plan/schema/plan.ts';
+import { writePlan } from '#core/plan/write-plan.ts';
+import { studyCharging } from '#core/study/study-charging.ts';
+import { studyPlan } from '#core/study/study-plan.ts';
+import { weekStudyOf } from '#core/week/week-study-of.ts';
+import {
+  checkSwitches,
+  commissioningSteps,
+  coordinate,
+  diagramOf,
+  diagramSvg,
+  prefillWiring,
+  studyWiring,
+  wiringRecord,
+} from '#core/wiring/index.ts';
+import { notFinite } from './not-finite.ts';
+
+export type Outcome =
+  | { readonly kind: 'worked' }
+  | { readonly kind: 'refused'; readonly problem: string };
+
+const must = (value: unknown, what: string): void => {
+  const found = notFinite(value);
+  if (found !== null) throw new Error(`${what}${found}`);
+};
+
+/** Everything the program computes of a plan; throws when a number is not finite or anything else goes wrong. */
+export function workPlan(plan: Plan): void {
+  const again = readPlan(writePlan(plan));
+  if (!again.ok) throw new Error(`written and not read again: ${again.problem.path}`);
+  const study = studyPlan(plan);
+  must(study, 'study');
+  const runs = study.options.map(({ run }) => run);
+  must(studyCharging(plan, study.outingId, runs), 'charging');
+  const outing = plan.outings.find(({ id }) => id === study.outingId) ?? plan.outings[0]!;
+  for (const [index, option] of plan.options.entries()) {
+    must(weekStudyOf(plan, option), 'week');
+    const run = runs[index]!;
+    const wiring = plan.wiring ?? prefillWiring(plan, option, run, outing.ambientC);
+    const wires = studyWiring(plan, wiring, option, run, outing.ambientC);
+    must(wiringRecord(wires), 'wiring');
+    must(checkSwitches(wires, wiring.branches), 'switches');
+    must(commissioningSteps(plan, wiring, option, wires, 'en'), 'commissioning');
+    for (const branch of wiring.branches)
+      must(coordinate(wires, branch, wiring.startSeconds, 'en'), 'coordination');
+    must(diagramSvg(diagramOf(wires, 'cruising', 'en'), plan.name), 'diagram');
+  }
+}
+
+/** A value that may be a plan: worked through, or refused with a problem that says where and how to mend it. */
+export function tryPlan(value: unknown): Outcome {
+  return judge(checkPlan(value));
+}
+
+/** A text that may be a plan file. */
+export function tryPlanText(text: string): Outcome {
+  return judge(readPlan(text));
+}
+
+function judge(read: ReturnType<typeof readPlan>): Outcome {
+  if (read.ok) {
+    workPlan(read.plan);
+    return { kind: 'worked' };
+  }
+  const { problem, remedy } = read.problem;
+  if (problem === '' || remedy === '') throw new Error('a problem without words');
+  return { kind: 'refused', problem };
+}
