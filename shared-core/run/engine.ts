@@ -118,14 +118,18 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
   const toleranceV =
     setup.stepping.kind === 'adaptive' ? setup.stepping.toleranceV : Number.POSITIVE_INFINITY;
   const loadsSetSteps = setup.stepping.kind === 'adaptive' && setup.stepping.loadsSetSteps === true;
-  const collapse: Stop = {
-    kind: 'trip',
-    trip: { cause: 'supply-collapse', value: engine.busV, string: null, unit: null },
-  };
+  // Before the first solution there is no voltage to name.
+  const collapseTrip = (): Trip => ({
+    cause: 'supply-collapse',
+    value: Number.isNaN(engine.busV) ? 0 : engine.busV,
+    string: null,
+    unit: null,
+  });
+  const collapse = (): Stop => ({ kind: 'trip', trip: collapseTrip() });
   const tapped = !isIdle(setup.midPointDemand);
   let warmS = 0;
 
-  if (!switchLoads(engine, update)) return collapse;
+  if (!switchLoads(engine, update)) return collapse();
   listener.step(0, true);
   const mayMarchOn = mayMarch(setup) && !tapped;
   let marching = mayMarchOn;
@@ -152,7 +156,7 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
       const solved = settle(engine);
       trip = solved
         ? check(watch, engine.timeS + stepS, stepS, engine.busV, engine.busA)
-        : collapse.trip;
+        : collapseTrip();
       if (fixedS > 0) break;
       const moved = solved
         ? movement(circuit, checkpoint, engine.busV - startV)
@@ -204,7 +208,7 @@ export function stepUntil(engine: Engine, untilS: number, listener: Listener): S
     update(load, engine.timeS, engine.busV);
     if (tapped) updateTap(engine);
     if (trip === null && !demandChanged(load, before, engine.busV, circuit)) continue;
-    if (!settle(engine)) return collapse;
+    if (!settle(engine)) return collapse();
     if (trip !== null || Math.abs(engine.busA - before) > 0.005 * Math.abs(before) + 0.02) {
       forgetSlope(circuit);
       engine.stepS = Math.min(engine.stepS, firstStepS);
