@@ -12,7 +12,6 @@ export interface PacksTexts {
   readonly moveRight: string;
   readonly remove: string;
   readonly saveBlock: string;
-  readonly blockSaved: (name: string) => string;
   readonly groups: Readonly<
     Record<'pack' | 'block' | 'limits' | 'bms' | 'charger' | 'chargerMore' | 'use', string>
   >;
@@ -24,8 +23,6 @@ export interface PacksTexts {
   readonly removeCharger: string;
   readonly chargerFit: string;
   readonly exponent: string;
-  readonly byPoints: (count: number) => string;
-  readonly byCurves: (count: number) => string;
   readonly ratingMet: string;
   readonly ratingMetHelp: string;
   readonly ratingFitted: string;
@@ -92,7 +89,6 @@ export const packsTexts: Texts<PacksTexts> = {
     moveRight: 'Move right',
     remove: 'Remove',
     saveBlock: 'Keep block as own part',
-    blockSaved: (name) => `${name} is kept among the own parts`,
     groups: {
       pack: 'Pack',
       block: 'Block',
@@ -111,8 +107,6 @@ export const packsTexts: Texts<PacksTexts> = {
     removeCharger: 'Without charger',
     chargerFit: 'Fits this pack?',
     exponent: 'Peukert exponent',
-    byPoints: (count) => `from ${count} rating points`,
-    byCurves: (count) => `from ${count} discharge curves`,
     ratingMet: 'Rating met within',
     ratingMetHelp:
       'How far the model of the new block is from what it was rated with: rated capacities in percent, discharge curves in millivolts rms. The mark beside it lists what the rating does not tell.',
@@ -189,7 +183,6 @@ export const packsTexts: Texts<PacksTexts> = {
     moveRight: 'Nach rechts',
     remove: 'Entfernen',
     saveBlock: 'Block als eigenes Teil behalten',
-    blockSaved: (name) => `${name} steht bei den eigenen Teilen`,
     groups: {
       pack: 'Akku',
       block: 'Block',
@@ -208,8 +201,6 @@ export const packsTexts: Texts<PacksTexts> = {
     removeCharger: 'Ohne Lader',
     chargerFit: 'Passt er zum Akku?',
     exponent: 'Peukert-Exponent',
-    byPoints: (count) => `aus ${count} Nennpunkten`,
-    byCurves: (count) => `aus ${count} Entladekurven`,
     ratingMet: 'Angaben getroffen auf',
     ratingMetHelp:
       'Wie weit das Modell des neuen Blocks von seinen Angaben abweicht: angegebene Kapazitäten in Prozent, Entladekurven in Millivolt (Effektivwert). Die Marke daneben nennt, was die Angaben offen lassen.',

@@ -1,4 +1,7 @@
-/** Every buffer behind the typed arrays of a result, once each, so that a message hands them over instead of copying. */
+/**
+ * Every buffer behind the typed arrays of a result, once each, so that a message hands them over instead of copying.
+ * Empty ones stay: results share them, and a buffer handed over once could not be sent again.
+ */
 export function buffersOf(root: unknown): ArrayBuffer[] {
   const buffers = new Set<ArrayBuffer>();
   const seen = new Set<object>();
@@ -6,7 +9,8 @@ export function buffersOf(root: unknown): ArrayBuffer[] {
     if (typeof value !== 'object' || value === null || seen.has(value)) return;
     seen.add(value);
     if (ArrayBuffer.isView(value)) {
-      if (value.buffer instanceof ArrayBuffer) buffers.add(value.buffer);
+      if (value.buffer instanceof ArrayBuffer && value.buffer.byteLength > 0)
+        buffers.add(value.buffer);
       return;
     }
     for (const entry of Object.values(value)) visit(entry);

@@ -6,9 +6,11 @@ import { QuantityField } from '../../controls/QuantityField.tsx';
 import { EmptyState, Section } from '../../controls/Section.tsx';
 import { TextField } from '../../controls/TextField.tsx';
 import { ToggleField } from '../../controls/Toggle.tsx';
+import { keepOwnPart } from '../../state/own-part-actions.ts';
 import { edit, usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { machineTexts } from '../../text/machine.ts';
+import { ownPartTexts } from '../../text/own-parts.ts';
 import { useText } from '../../text/use-text.ts';
 import { describeConverter } from '../parts/describe-part.ts';
 import { useConverterParts } from '../parts/part-lists.ts';
@@ -16,6 +18,7 @@ import { PartPicker } from '../parts/PartPicker.tsx';
 
 export const ConverterSection = () => {
   const text = useText(machineTexts);
+  const own = useText(ownPartTexts);
   const language = useSettings((state) => state.language);
   const converter = usePlan((plan) => plan.machine.converter);
   const parts = useConverterParts();
@@ -87,6 +90,9 @@ export const ConverterSection = () => {
               <ToggleField path={`${path}.alwaysOn`} />
             </div>
             <div className="row-end">
+              <Button onPress={() => keepOwnPart('converters', converter)}>
+                {own.keepConverter}
+              </Button>
               <Button
                 onPress={() =>
                   edit(text.removeConverter, (plan) => {

@@ -7,6 +7,7 @@ import { QuantityField } from '../../controls/QuantityField.tsx';
 import { edit } from '../../state/plan-store.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';
+import { GroupDifferences } from './GroupDifferences.tsx';
 import { Schematic } from './Schematic.tsx';
 
 interface DifferencesDialogProps {
@@ -67,6 +68,7 @@ export const DifferencesDialog = ({ option, index, onClose }: DifferencesDialogP
             </div>
           </>
         )}
+        <GroupDifferences option={option} index={index} at={at} />
       </div>
     </Dialog>
   );

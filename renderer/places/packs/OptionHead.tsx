@@ -9,11 +9,11 @@ import {
   optionLimit,
   removeOption,
 } from '../../state/option-actions.ts';
-import { edit, usePlan } from '../../state/plan-store.ts';
-import { showToast } from '../../state/toast-store.ts';
+import { usePlan } from '../../state/plan-store.ts';
+import { keepOwnPart } from '../../state/own-part-actions.ts';
+import { ownPartTexts } from '../../text/own-parts.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';
-import { freshId } from '#core/plan/fresh-id.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 import { Button } from '../../controls/Button.tsx';
 import { DifferencesDialog } from './DifferencesDialog.tsx';
@@ -28,21 +28,10 @@ export const OptionHead = ({
   readonly index: number;
 }) => {
   const text = useText(packsTexts);
+  const own = useText(ownPartTexts);
   const total = usePlan((plan) => plan.options.length);
   const [showsDifferences, setShowsDifferences] = useState(false);
-  const differing = option.pack.differences.length;
-  const keepBlock = (): void => {
-    const { block } = option.pack;
-    edit(text.saveBlock, (plan) => {
-      const { blocks } = plan.ownParts;
-      const id = freshId(
-        block.name,
-        blocks.map((own) => own.id),
-      );
-      blocks.push({ id, part: structuredClone(block) });
-    });
-    showToast(text.blockSaved(block.name));
-  };
+  const differing = option.pack.differences.length + option.pack.groupDifferences.length;
   return (
     <div className="option-head">
       <div className="option-title">
@@ -71,7 +60,21 @@ export const OptionHead = ({
                 run: () => moveOption(index, 1),
               },
             ],
-            [{ id: 'keep', label: text.saveBlock, run: keepBlock }],
+            [
+              {
+                id: 'keep',
+                label: text.saveBlock,
+                run: () => keepOwnPart('blocks', option.pack.block),
+              },
+              {
+                id: 'keep-charger',
+                label: own.keepCharger,
+                isDisabled: option.charger === null,
+                run: () => {
+                  if (option.charger !== null) keepOwnPart('chargers', option.charger);
+                },
+              },
+            ],
             [
               {
                 id: 'remove',

@@ -8,10 +8,12 @@ import { usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { useFieldWords } from '../../text/field-words.ts';
 import { packsTexts } from '../../text/packs.ts';
+import { ownPartTexts } from '../../text/own-parts.ts';
 import { useText } from '../../text/use-text.ts';
 import { TextField } from '../../controls/TextField.tsx';
 import { describeBlock } from '../parts/describe-part.ts';
 import { useBlockParts } from '../parts/part-lists.ts';
+import { OwnPartsDialog } from '../parts/OwnPartsDialog.tsx';
 import { PartPicker } from '../parts/PartPicker.tsx';
 import { Doors } from '../../app/Doors.tsx';
 import { BlockRows, BmsRow } from './block-rows.tsx';
@@ -27,8 +29,8 @@ const holds = {
     /pack\.block\.(chemistry|cellGroups|capacityAh|ratedHours|rating|resistanceOhm|massKg|price)/,
   limits: /pack\.block\.(continuous|peak|maximumCharge|chargeEnd|length|width|height)/,
   bms: /pack\.block\.bms/,
-  pack: /pack\.(series|parallel|link)Count|pack\.linkResistance/,
-  use: /pack\.(ageYears|cyclesDone|.*Fuse)|startPercent|depthLimit|note/,
+  pack: /pack\.(series|parallel)Count|note$/,
+  use: /pack\.(ageYears|cyclesDone|.*Fuse)|startPercent|depthLimit|pack\.linkResistance/,
   charger: /charger$|charger\.(currentA|endVoltageV|cellGroups|chemistries)/,
   chargerMore: /charger\.(kind|float|tail|compensation|maximumHours|price|equalises)|portLimit/,
 };
@@ -42,7 +44,16 @@ export const PacksPlace = () => {
   return (
     <div className="place-body">
       <Doors />
-      <Section title={text.title} lead={text.lead} actions={<AddOption />}>
+      <Section
+        title={text.title}
+        lead={text.lead}
+        actions={
+          <>
+            <OwnParts />
+            <AddOption />
+          </>
+        }
+      >
         <div className="matrix-box" tabIndex={0} role="group" aria-label={text.title}>
           <table className="matrix">
             <thead>
@@ -58,6 +69,17 @@ export const PacksPlace = () => {
             <MatrixGroup title={text.groups.pack} columns={n} holds={holds.pack}>
               <QuantityRow path="pack.seriesCount" />
               <QuantityRow path="pack.parallelCount" />
+              <MatrixRow
+                label={note.title}
+                renderCell={(option, index) => (
+                  <TextField
+                    path={`options.${index}.note`}
+                    label={`${note.title}, ${option.name}`}
+                    hideLabel
+                    lines
+                  />
+                )}
+              />
             </MatrixGroup>
             <MatrixGroup title={text.groups.block} columns={n} holds={holds.block}>
               <BlockRows />
@@ -86,17 +108,6 @@ export const PacksPlace = () => {
               <QuantityRow path="pack.linkResistanceOhm" />
               <QuantityRow path="pack.stringFuseA" emptyWords={text.noFuse} />
               <QuantityRow path="pack.mainFuseA" emptyWords={text.noFuse} />
-              <MatrixRow
-                label={note.title}
-                renderCell={(option, index) => (
-                  <TextField
-                    path={`options.${index}.note`}
-                    label={`${note.title}, ${option.name}`}
-                    hideLabel
-                    lines
-                  />
-                )}
-              />
             </MatrixGroup>
             <MatrixGroup
               title={text.groups.limits}
@@ -132,6 +143,19 @@ export const PacksPlace = () => {
       </Section>
       <CompareTable />
     </div>
+  );
+};
+
+const OwnParts = () => {
+  const text = useText(ownPartTexts);
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <Button look="quiet" onPress={() => setOpen(true)}>
+        {text.open}
+      </Button>
+      {isOpen ? <OwnPartsDialog onClose={() => setOpen(false)} /> : null}
+    </>
   );
 };
 

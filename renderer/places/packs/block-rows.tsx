@@ -17,6 +17,7 @@ import { PartPicker } from '../parts/PartPicker.tsx';
 import { assumedFor } from './assumed.ts';
 import { MatrixRow, QuantityRow } from './MatrixRow.tsx';
 import { RatingMetRow } from './RatingMetRow.tsx';
+import { RatingRow } from './RatingRow.tsx';
 
 /** A BMS as lithium packs of that chemistry usually have one. Common practice, no source. */
 const usualBms = (chemistry: Chemistry): Bms => ({
@@ -104,6 +105,7 @@ export const BlockRows = () => {
       <QuantityRow path="pack.block.cellGroups" />
       <QuantityRow path="pack.block.capacityAh" />
       <QuantityRow path="pack.block.ratedHours" />
+      <RatingRow />
       <ExponentRow />
       <QuantityRow path="pack.block.resistanceOhm" />
       <RatingMetRow />
@@ -124,12 +126,7 @@ const ExponentRow = () => {
       help={words.help}
       renderCell={(option, index) => {
         const { rating } = option.pack.block;
-        if (rating.kind === 'points') {
-          return <span className="matrix-word">{text.byPoints(rating.points.length)}</span>;
-        }
-        if (rating.kind === 'curves') {
-          return <span className="matrix-word">{text.byCurves(rating.curves.length)}</span>;
-        }
+        if (rating.kind !== 'exponent') return <span className="matrix-word faint">–</span>;
         return (
           <QuantityField
             path={`options.${index}.pack.block.rating.exponent`}

@@ -1,0 +1,35 @@
+import type { Texts } from './use-text.ts';
+
+interface GroupTexts {
+  readonly title: string;
+  readonly lead: string;
+  readonly none: string;
+  readonly add: string;
+  readonly changed: string;
+  readonly group: string;
+  readonly groupAt: (group: number) => string;
+  readonly remove: (group: number) => string;
+}
+
+export const groupTexts: Texts<GroupTexts> = {
+  en: {
+    title: 'Cell groups inside it',
+    lead: 'Groups of a sealed block that are weaker or less full than their neighbours: the BMS stops at the first one.',
+    none: 'All groups are alike.',
+    add: 'A group differs',
+    changed: 'Cell groups that differ',
+    group: 'Group',
+    groupAt: (group) => `group ${group}`,
+    remove: (group) => `Group ${group} like the others again`,
+  },
+  de: {
+    title: 'Zellgruppen darin',
+    lead: 'Gruppen eines geschlossenen Blocks, die schwächer oder weniger voll sind als ihre Nachbarn: Das BMS schaltet bei der ersten ab.',
+    none: 'Alle Gruppen sind gleich.',
+    add: 'Eine Gruppe weicht ab',
+    changed: 'Abweichende Zellgruppen',
+    group: 'Gruppe',
+    groupAt: (group) => `Gruppe ${group}`,
+    remove: (group) => `Gruppe ${group} wieder wie die anderen`,
+  },
+};
