@@ -23,9 +23,9 @@ const nameOfCall = (node) => node.callee.name ?? node.callee.property?.name ?? '
 /** A number of the code that is a constant of the physics: not an index, a bound of an input, a type. */
 const constantsIn = (source, file) => {
   const found = [];
-  const visit = (node, parent) => {
+  const visit = (node) => {
     if (node === null || typeof node !== 'object') return;
-    if (Array.isArray(node)) return node.forEach((child) => visit(child, parent));
+    if (Array.isArray(node)) return node.forEach((child) => visit(child));
     if (typeof node.type !== 'string') return;
     if (
       node.type.startsWith('TS') &&
@@ -36,7 +36,7 @@ const constantsIn = (source, file) => {
       return;
     if (node.type === 'CallExpression' && describing.has(nameOfCall(node))) return;
     if (node.type === 'MemberExpression' && node.computed && node.property.type === 'Literal')
-      return visit(node.object, node);
+      return visit(node.object);
     const nearLength = (side) =>
       side?.type === 'MemberExpression' && side.property.name === 'length';
     if (node.type === 'BinaryExpression' && (nearLength(node.left) || nearLength(node.right)))
@@ -44,9 +44,9 @@ const constantsIn = (source, file) => {
     if (node.type === 'Literal' && typeof node.value === 'number' && node.value !== 0)
       found.push({ start: node.start, end: node.end, value: node.value });
     for (const [key, child] of Object.entries(node))
-      if (key !== 'parent' && key !== 'typeAnnotation') visit(child, node);
+      if (key !== 'parent' && key !== 'typeAnnotation') visit(child);
   };
-  visit(parseSync(file, source).program.body, null);
+  visit(parseSync(file, source).program.body);
   return found.map((constant) => ({
     ...constant,
     line: source.slice(0, constant.start).split('\n').length,

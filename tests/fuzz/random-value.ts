@@ -14,8 +14,7 @@ interface Definition {
   readonly valueType?: z.ZodType;
 }
 
-export const definitionOf = (schema: z.ZodType): Definition =>
-  schema._zod.def as unknown as Definition;
+export const definitionOf = (schema: z.ZodType): Definition => schema.def;
 
 /** What a random value may refer to. */
 export interface RandomContext {
