@@ -16,6 +16,7 @@ import type { Option } from '#core/plan/schema/option.ts';
 import type { OptionStudy } from '#core/study/study.ts';
 import { FindingMarks } from './FindingMarks.tsx';
 import { RunBar } from './RunBar.tsx';
+import { SpreadCells } from './SpreadCells.tsx';
 import { accessoryWorking } from '../workings/accessory-working.ts';
 import { chargeWorking } from '../workings/charge-working.ts';
 import { energyWorking } from '../workings/energy-working.ts';
@@ -73,8 +74,10 @@ export const HeadlineRow = ({
           </WorkingButton>
         )}
       </td>
+      <SpreadCells id={option.id} name={option.name} />
       <td className="strip-bar-cell">
         <RunBar
+          id={option.id}
           index={index}
           study={study}
           goalMin={goalMin}
@@ -83,7 +86,7 @@ export const HeadlineRow = ({
         />
       </td>
       <td>{study === null ? '–' : app.ended[study.run.endedBy]}</td>
-      <td className="number">
+      <td className="number strip-wide">
         {study === null ? (
           '–'
         ) : (
@@ -92,7 +95,7 @@ export const HeadlineRow = ({
           </WorkingButton>
         )}
       </td>
-      <td className="number">
+      <td className="number strip-wide">
         {study === null ? (
           '–'
         ) : (

@@ -3,6 +3,8 @@ import { edit, usePlan } from '../state/plan-store.ts';
 import { useSettings } from '../state/settings-store.ts';
 import { useStudy } from '../state/study-store.ts';
 import { formatMinutes } from '../text/format.ts';
+import { useCompare } from '../state/compare-store.ts';
+import { compareTexts } from '../text/compare.ts';
 import { stripTexts } from '../text/strip.ts';
 import { useText } from '../text/use-text.ts';
 import { HeadlineRow } from './HeadlineRow.tsx';
@@ -11,6 +13,8 @@ import './strip.css';
 /** The options and their figures, always in sight: one row each, the run time drawn to one scale with the goal on it. */
 export const HeadlineStrip = () => {
   const text = useText(stripTexts);
+  const compare = useText(compareTexts);
+  const spread = useCompare((state) => state.spread);
   const language = useSettings((state) => state.language);
   const { study, stale } = useStudy();
   const options = usePlan((plan) => plan.options);
@@ -18,7 +22,11 @@ export const HeadlineStrip = () => {
   const headlineOuting = usePlan((plan) => plan.headlineOuting);
   const outing = outings.find(({ id }) => id === headlineOuting) ?? outings[0];
   const goalMin = outing?.goalMin ?? 0;
-  const longest = Math.max(goalMin, ...(study?.options.map(({ run }) => run.runTimeMin) ?? []), 1);
+  const highs = (spread?.options ?? [])
+    .filter(({ id }) => options.some((option) => option.id === id))
+    .map(({ high }) => high.value);
+  const runs = study?.options.map(({ run }) => run.runTimeMin) ?? [];
+  const longest = Math.max(goalMin, ...runs, ...highs, 1);
   return (
     <div className="strip" data-stale={stale}>
       <div className="strip-scroll" tabIndex={0} role="group" aria-label={text.title}>
@@ -28,6 +36,12 @@ export const HeadlineStrip = () => {
               <th scope="col">{text.option}</th>
               <th scope="col" className="number">
                 {text.runTime}
+              </th>
+              <th scope="col" className="number">
+                {compare.spreadColumn}
+              </th>
+              <th scope="col" className="number">
+                {compare.chanceColumn}
               </th>
               <th scope="col" className="strip-bar-cell">
                 {outings.length > 1 ? (
@@ -53,10 +67,10 @@ export const HeadlineStrip = () => {
                 )}
               </th>
               <th scope="col">{text.endedBy}</th>
-              <th scope="col" className="number">
+              <th scope="col" className="number strip-wide">
                 {text.accessories}
               </th>
-              <th scope="col" className="number">
+              <th scope="col" className="number strip-wide">
                 {text.energy}
               </th>
               <th scope="col">{text.charge}</th>

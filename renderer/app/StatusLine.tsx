@@ -4,6 +4,7 @@ import { usePlan } from '../state/plan-store.ts';
 import { cancelStudy, retryStudy, useStudyState } from '../state/study-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
+import { BehindStatus } from './BehindStatus.tsx';
 import './status.css';
 
 /** Whether the figures are of this plan, where the plan is kept, and the caution that always holds. */
@@ -37,6 +38,7 @@ export const StatusLine = () => {
           </>
         ) : null}
       </span>
+      <BehindStatus />
       {invented ? <span className="status-invented">{text.invented}</span> : null}
       <span title={text.recoveryKept}>{fileName ?? text.notSavedYet}</span>
       <span className="status-care">{text.care}</span>

@@ -12,6 +12,7 @@ import { isUnsaved, planStore } from '../state/plan-store.ts';
 import { keepRecoveryCopy } from '../state/recovery-keeper.ts';
 import { useSettings } from '../state/settings-store.ts';
 import { startChargingStudies } from '../state/charging-store.ts';
+import { startCompareStudies } from '../state/compare-store.ts';
 import { startStudies } from '../state/study-store.ts';
 import { menuState } from './menu-state.ts';
 import { pageCommands } from './page-commands.ts';
@@ -22,6 +23,7 @@ export function connectHost(host: Host): void {
   useDocument.setState({ host });
   showPlan(samplePlan('orchard-cart'), false);
   startChargingStudies();
+  startCompareStudies();
   startStudies();
   listenForShortcuts(host);
   host.onCommand(answerCommand);

@@ -6,13 +6,17 @@ import { useSettings } from './settings-store.ts';
 import { announce } from './toast-store.ts';
 import { appTexts } from '../text/app.ts';
 import { textNow } from '../text/use-text.ts';
+import type { Finding } from '#core/findings/finding.ts';
+import { mergeFindings } from '#core/findings/week-findings.ts';
 import type { PlanProblem } from '#core/plan/problem.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 import type { PlanStudy } from '#core/study/study.ts';
 
 export interface StudyState {
-  /** Figures on screen; null before the first result. */
+  /** Figures on screen, with the findings that later work has added; null before the first result. */
   readonly study: PlanStudy | null;
+  /** The same as the study left them: what later work starts from. */
+  readonly base: PlanStudy | null;
   /** The plan those figures belong to. */
   readonly studied: Plan | null;
   /** Figures before the last edit, for the ghost in the charts. */
@@ -29,6 +33,7 @@ export interface StudyState {
 
 export const useStudyState = create<StudyState>(() => ({
   study: null,
+  base: null,
   studied: null,
   before: null,
   stale: true,
@@ -39,6 +44,25 @@ export const useStudyState = create<StudyState>(() => ({
 }));
 
 let client: StudyClient | null = null;
+/** Findings that later work has added, by what found them. */
+const added = new Map<string, readonly Finding[]>();
+
+/** The figures with all findings that concern their options. */
+function withAdded(base: PlanStudy): PlanStudy {
+  const known = new Set(base.options.map(({ id }) => id));
+  const fitting = [...added.values()]
+    .flat()
+    .filter(({ optionId }) => optionId === null || known.has(optionId));
+  return fitting.length === 0 ? base : { ...base, findings: mergeFindings(base.findings, fitting) };
+}
+
+/** Puts findings of later work among the others, so that they are always in sight; replaces those it found before. */
+export function addFindings(finder: 'week' | 'spread', findings: readonly Finding[]): void {
+  added.set(finder, findings);
+  const { base } = useStudyState.getState();
+  if (base !== null) useStudyState.setState({ study: withAdded(base) });
+}
+
 /** `base` tells plans apart: it changes when another plan is put in place. */
 let asked: { plan: Plan; at: number; base: number; step: string } | null = null;
 let studiedBase = 0;
@@ -65,8 +89,10 @@ const take = (answer: StudyAnswer): void => {
   const sameEdit = studied === plan || step === studiedStep;
   studiedBase = base;
   studiedStep = step;
+  if (otherPlan) added.clear();
   settle({
-    study: answer.study,
+    study: withAdded(answer.study),
+    base: answer.study,
     studied: plan,
     // A ghost of another plan, of the same state in another language or from amid an edit would mean nothing.
     before: otherPlan ? null : sameEdit ? before : study,

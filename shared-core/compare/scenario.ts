@@ -47,3 +47,8 @@ export function quickRun({ option, machine, outing }: Scenario): RunResult {
         }),
   });
 }
+
+/** Runs a scenario with its series, without the try after a rest: for what is drawn over time. */
+export function fullRun({ option, machine, outing }: Scenario): RunResult {
+  return runOuting(option, machine, { ...outing, restAfterMin: 0 });
+}

@@ -59,8 +59,40 @@ function bmsFor(kind: LithiumKind, capacityAh: number): Bms {
   };
 }
 
-function sizes(massWh: number, kind: LithiumKind): Pick<Block, 'massKg'> {
-  return { massKg: asOnSheets(massWh / kinds[kind].whPerKg) };
+/** Edges of a usual lithium case against each other: length, width, height. From memory. */
+const proportions = [1.5, 1, 1.2] as const;
+
+/** Mass and outer size from the energy of a pack, edges to the next 5 mm. */
+function sizes(
+  energyWh: number,
+  kind: LithiumKind,
+): Pick<Block, 'massKg' | 'lengthMm' | 'widthMm' | 'heightMm'> {
+  const { whPerKg, whPerLitre } = kinds[kind];
+  const volumeMm3 = (1e6 * energyWh) / whPerLitre;
+  const unitMm = Math.cbrt(volumeMm3 / (proportions[0] * proportions[1] * proportions[2]));
+  const [lengthMm, widthMm, heightMm] = proportions.map(
+    (share) => 5 * Math.ceil((share * unitMm) / 5),
+  ) as [number, number, number];
+  return { massKg: asOnSheets(energyWh / whPerKg), lengthMm, widthMm, heightMm };
+}
+
+function sizeRanges({ lengthMm, widthMm, heightMm }: Block): FigureRange[] {
+  return Object.entries({ lengthMm, widthMm, heightMm }).flatMap(([field, typical]) =>
+    typical === null
+      ? []
+      : [
+          {
+            field,
+            unit: 'mm',
+            low: asOnSheets(0.85 * typical),
+            typical,
+            high: asOnSheets(1.2 * typical),
+            sourceClass: 'from-memory' as const,
+            source:
+              'From the usual energy per litre, LFP packs 170 W·h, NMC packs 280; cases of one energy differ widely in shape. From memory: measure the pack or read its sheet.',
+          },
+        ],
+  );
 }
 
 function lithiumPart(
@@ -97,7 +129,7 @@ function lithiumPart(
     group,
     name,
     value,
-    figures: [resistanceRange(typicalOhm, bms !== null)],
+    figures: [resistanceRange(typicalOhm, bms !== null), ...sizeRanges(value)],
     sourceClass: 'common-practice',
   };
 }

@@ -8,6 +8,8 @@ import { DriveRunSection } from './DriveRunSection.tsx';
 import { EndsSection } from './EndsSection.tsx';
 import { LedgerSection } from './LedgerSection.tsx';
 import { WhySection } from './WhySection.tsx';
+import { AssumptionSection } from './spread/AssumptionSection.tsx';
+import { SpreadSection } from './spread/SpreadSection.tsx';
 import './run.css';
 
 /** The runs of all options: discharge, how they end, what accessories cost, where the energy goes, why less than the label. */
@@ -24,6 +26,8 @@ export const RunPlace = () => {
   return (
     <div className="place-body" data-stale={stale}>
       <ChartSection study={study} />
+      <SpreadSection />
+      <AssumptionSection />
       <DriveRunSection study={study} />
       <div className="run-pair">
         <EndsSection study={study} />

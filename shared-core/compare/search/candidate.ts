@@ -32,20 +32,66 @@ export interface SearchWishes {
   /** Null: no limit. A block that does not state the figure passes and is marked. */
   readonly bay: Size | null;
   readonly massLimitKg: number | null;
+  /** Of pack and charger, in the plan's currency. */
   readonly priceLimit: number | null;
   readonly goalMin: number;
   /** Most packs that are simulated. */
   readonly mostRuns: number;
 }
 
+/** A block so many times in series and in parallel. */
+export interface Candidate {
+  readonly block: Block;
+  readonly seriesCount: number;
+  readonly parallelCount: number;
+}
+
+export const candidateCount = ({ blocks, mostSeries, mostParallel }: SearchWishes): number =>
+  blocks.length * mostSeries * mostParallel;
+
+/** The candidate of a number, counted through blocks, series and parallel. */
+export function candidateAt(wishes: SearchWishes, index: number): Candidate {
+  const { blocks, mostSeries, mostParallel } = wishes;
+  return {
+    block: blocks[Math.floor(index / (mostSeries * mostParallel))]!,
+    seriesCount: 1 + (Math.floor(index / mostParallel) % mostSeries),
+    parallelCount: 1 + (index % mostParallel),
+  };
+}
+
+/** A candidate that closed forms do not rule out. */
+export interface Passed {
+  readonly index: number;
+  readonly bay: 'fits' | 'not-found' | 'unknown';
+  /** Energy for its mass: which to simulate where there are too many. */
+  readonly merit: number;
+}
+
+/** What screening some candidates gives; what a worker hands back. */
+export interface ScreenPart {
+  readonly rejected: Readonly<Record<RejectRule, number>>;
+  readonly passed: readonly Passed[];
+}
+
+/** A pack that was simulated; null run time where it falls short of the goal. */
+export interface TrialPart {
+  readonly from: number;
+  readonly found: readonly (FoundPack | null)[];
+}
+
 /** A pack that meets every wish. */
 export interface FoundPack {
+  /** Number of the candidate. */
+  readonly index: number;
   readonly option: Option;
   readonly runTimeMin: number;
   readonly massKg: number | null;
+  /** Of pack and charger; null where nothing is known of it. */
   readonly price: number | null;
+  /** True where the price, or a part of it, is what such parts usually cost. */
+  readonly isPriceTypical: boolean;
   readonly chargeHours: number | null;
-  readonly bay: 'fits' | 'not-found' | 'unknown';
+  readonly bay: Passed['bay'];
   /** No other found pack is at least as good in everything known and better in something. */
   readonly isBest: boolean;
 }
@@ -57,4 +103,19 @@ export interface SearchResult {
   readonly notRunCount: number;
   /** Longest run first. */
   readonly found: readonly FoundPack[];
+}
+
+export function noneRejected(): Record<RejectRule, number> {
+  return {
+    chemistry: 0,
+    'no-bms': 0,
+    voltage: 0,
+    'controller-voltage': 0,
+    mass: 0,
+    price: 0,
+    bay: 0,
+    charger: 0,
+    'too-short': 0,
+    goal: 0,
+  };
 }

@@ -44,16 +44,23 @@ export function sampleOptions(plan: Plan, wishes: SpreadWishes): SampledOption[]
   });
 }
 
-/** The scenario of one case: every input at its value in that row. */
+/**
+ * The scenario of one case: every input at its value in that row. The row after the last one is the plan itself, every
+ * input at its likely value.
+ */
 export function caseScenario({ scenario, inputs, columns }: SampledOption, row: number): Scenario {
   let changed = scenario;
   inputs.forEach((input, place) => {
-    changed = input.apply(changed, valueAt(input, columns[place]![row]!));
+    const deviate = columns[place]![row];
+    if (deviate !== undefined) changed = input.apply(changed, valueAt(input, deviate));
   });
   return changed;
 }
 
-/** Runs the cases `from` to `to` (without `to`) of every option: the piece of work of one worker. */
+/** Rows to be run: the cases, and the plan itself after them. */
+export const spreadRows = ({ caseCount }: SpreadWishes): number => caseCount + 1;
+
+/** Runs the rows `from` to `to` (without `to`) of every option: the piece of work of one worker. */
 export function spreadPart(
   sampled: readonly SampledOption[],
   from: number,
@@ -77,5 +84,5 @@ export function spreadPart(
  */
 export function spreadPlan(plan: Plan, wishes: SpreadWishes = defaultSpreadWishes): PlanSpread {
   const sampled = sampleOptions(plan, wishes);
-  return summariseSpread(plan, wishes, [spreadPart(sampled, 0, wishes.caseCount)]);
+  return summariseSpread(plan, wishes, [spreadPart(sampled, 0, spreadRows(wishes))]);
 }

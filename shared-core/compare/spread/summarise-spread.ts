@@ -1,6 +1,6 @@
 import type { Plan } from '../../plan/schema/plan.ts';
 import type { EndCause } from '../../run/result.ts';
-import { outingOf, quickRun, scenarioOf } from '../scenario.ts';
+import { outingOf } from '../scenario.ts';
 import { estimatedPercentile } from './percentile-error.ts';
 import type {
   Histogram,
@@ -20,25 +20,28 @@ export function summariseSpread(
   const outing = outingOf(plan, wishes.outingId);
   const { caseCount, seed } = wishes;
   const inOrder = parts.toSorted((one, other) => one.from - other.from);
-  const times = plan.options.map((_, place) => {
-    const whole = new Float64Array(caseCount);
+  const rows = plan.options.map((_, place) => {
+    const whole = new Float64Array(caseCount + 1);
     for (const part of inOrder) whole.set(part.runTimeMin[place]!, part.from);
     return whole;
   });
+  const times = rows.map((whole) => whole.subarray(0, caseCount));
+  const sorted = times.map((whole) => whole.toSorted());
+  const width = classWidth(sorted);
   const options = plan.options.map((option, place): OptionSpread => {
-    const sortedMin = times[place]!.toSorted();
+    const sortedMin = sorted[place]!;
     const reached = sortedMin.reduce((sum, min) => sum + (min >= outing.goalMin ? 1 : 0), 0);
     return {
       id: option.id,
       name: option.name,
-      plannedMin: quickRun(scenarioOf(plan, option, outing)).runTimeMin,
+      plannedMin: rows[place]![caseCount]!,
       low: estimatedPercentile(sortedMin, 10),
       likely: estimatedPercentile(sortedMin, 50),
       high: estimatedPercentile(sortedMin, 90),
       goalPercent: outing.goalMin > 0 ? (100 * reached) / caseCount : null,
-      endings: endings(inOrder.flatMap(({ endedBy }) => endedBy[place]!)),
+      endings: endings(inOrder.flatMap(({ endedBy }) => endedBy[place]!).slice(0, caseCount)),
       sortedMin,
-      histogram: histogram(sortedMin),
+      histogram: histogram(sortedMin, width),
     };
   });
   const comparisons = plan.options.flatMap((first, one) =>
@@ -76,13 +79,28 @@ function compare(
   };
 }
 
-/** Classes of a width that reads well (1, 2 or 5 times a power of ten), between 8 and 25 of them. */
-function histogram(sorted: Float64Array): Histogram {
+/** Most classes of the option with the widest range, and the number that reads best for the narrowest. */
+const mostClasses = 40;
+const bestClasses = 14;
+
+/**
+ * One width of the classes for all options, so that their bars compare: 1, 2 or 5 times a power of ten, right for the
+ * narrowest range unless the widest one would then be cut too finely.
+ */
+function classWidth(sorted: readonly Float64Array[]): number {
+  const ranges = sorted.map((times) => times[times.length - 1]! - times[0]!);
+  const wanted = Math.max(
+    Math.min(...ranges) / bestClasses,
+    Math.max(...ranges) / mostClasses,
+    1e-4,
+  );
+  const power = 10 ** Math.floor(Math.log10(wanted));
+  return power * ([1, 2, 5, 10].find((step) => step * power >= wanted) ?? 10);
+}
+
+function histogram(sorted: Float64Array, width: number): Histogram {
   const least = sorted[0]!;
   const most = sorted[sorted.length - 1]!;
-  const wanted = Math.max(most - least, 1e-3) / 14;
-  const power = 10 ** Math.floor(Math.log10(wanted));
-  const width = power * ([1, 2, 5, 10].find((step) => step * power >= wanted) ?? 10);
   const start = Math.floor(least / width);
   const count = Math.floor(most / width) - start + 1;
   const counts = new Float64Array(count);

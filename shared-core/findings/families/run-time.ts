@@ -1,14 +1,16 @@
 import { minutes } from '../amount.ts';
 import { optionRule, type Rule } from '../rule.ts';
 
+const shortRunFrame = {
+  id: 'RUN-1',
+  severity: 'warn',
+  sourceClass: 'derived',
+  source: 'Simulated run against the minutes wanted in the outing',
+  about: { en: 'It runs shorter than wanted.', de: 'Sie läuft kürzer als gewünscht.' },
+} as const;
+
 const shortRun: Rule = optionRule(
-  {
-    id: 'RUN-1',
-    severity: 'warn',
-    sourceClass: 'derived',
-    source: 'Simulated run against the minutes wanted in the outing',
-    about: { en: 'It runs shorter than wanted.', de: 'Sie läuft kürzer als gewünscht.' },
-  },
+  shortRunFrame,
   ({ option, path, study }, voice, { outing, plan }) => {
     if (
       study === null ||
@@ -45,6 +47,51 @@ const shortRun: Rule = optionRule(
     ];
   },
 );
+
+/** Low end of the spread of an option and the chance that it meets the goal. */
+export interface LowEnd {
+  readonly lowMin: number;
+  readonly goalPercent: number;
+}
+
+/**
+ * The same rule where a spread is known: the likely run reaches the goal, one in ten does not.
+ *
+ * @param lowEnds by option
+ */
+export const shortLowEnd = (lowEnds: ReadonlyMap<string, LowEnd>): Rule =>
+  optionRule(shortRunFrame, ({ option, path, study }, voice, { outing, plan }) => {
+    const low = lowEnds.get(option.id);
+    const reaches = study !== null && study.run.runTimeMin >= outing.goalMin;
+    if (low === undefined || !reaches || low.lowMin >= outing.goalMin) return [];
+    return [
+      voice.finding({
+        optionId: option.id,
+        severity: 'note',
+        what: {
+          en: `It likely runs the ${minutes(outing.goalMin, 'en')} wanted, but one time in ten only ${minutes(low.lowMin, 'en')} or less.`,
+          de: `Die gewünschten ${minutes(outing.goalMin, 'de')} läuft sie wahrscheinlich, in einem von zehn Fällen aber nur ${minutes(low.lowMin, 'de')} oder weniger.`,
+        },
+        consequence: {
+          en: 'On a cold day, with a tired block or a heavy load, it stops short.',
+          de: 'An einem kalten Tag, mit einem müden Block oder schwerer Last bleibt sie vorher stehen.',
+        },
+        remedy: {
+          en: 'Measure what matters most first (see the place Run), or take some capacity in reserve.',
+          de: 'Zuerst messen, was am meisten ausmacht (siehe Fahrt), oder etwas Kapazität in Reserve nehmen.',
+        },
+        facts: [
+          [{ en: 'low run time', de: 'niedrige Laufzeit' }, low.lowMin, 'min'],
+          [{ en: 'chance of the goal', de: 'Chance auf das Ziel' }, low.goalPercent, '%'],
+          [{ en: 'wanted', de: 'gewünscht' }, outing.goalMin, 'min'],
+        ],
+        fields: [
+          `outings.${plan.outings.indexOf(outing)}.goalMin`,
+          `${path}.pack.block.capacityAh`,
+        ],
+      }),
+    ];
+  });
 
 /** The naive figure is worth a note once it promises this much more than the run gives [%]. */
 const notablePercent = 10;

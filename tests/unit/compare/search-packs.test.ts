@@ -37,10 +37,13 @@ test('the search finds the packs that simulating every candidate finds', () => {
         if (volts < 22 || volts > 28 || series * parallel * block.massKg! > 18) continue;
         const pack = { ...newPack(block, series), parallelCount: parallel };
         const run = runOuting(newOption([], pack), plan.machine, plan.outings[0]!);
-        if (run.runTimeMin >= 90) expected.push(`${parallel} × ${series} ${block.name}`);
+        if (run.runTimeMin >= 90) expected.push(`${block.name} ${series} ${parallel}`);
       }
   const { found } = searchPacks(plan, wishes);
-  expect(found.map(({ option }) => option.name).toSorted()).toEqual(expected.toSorted());
+  const names = found.map(
+    ({ option: { pack } }) => `${pack.block.name} ${pack.seriesCount} ${pack.parallelCount}`,
+  );
+  expect(names.toSorted()).toEqual(expected.toSorted());
   expect(expected.length).toBeGreaterThan(2);
 });
 

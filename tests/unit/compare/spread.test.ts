@@ -7,6 +7,7 @@ import {
   sampleOptions,
   spreadPart,
   spreadPlan,
+  spreadRows,
 } from '#core/compare/spread/spread-plan.ts';
 import { summariseSpread } from '#core/compare/spread/summarise-spread.ts';
 import { planSensitivity } from '#core/compare/sensitivity/sensitivity.ts';
@@ -69,7 +70,7 @@ describe('spread of a plan', () => {
   test('the figures do not depend on how many workers share the cases', () => {
     const sampled = sampleOptions(plan, wishes);
     const parts = [
-      spreadPart(sampled, 41, 60),
+      spreadPart(sampled, 41, spreadRows(wishes)),
       spreadPart(sampled, 0, 13),
       spreadPart(sampled, 13, 41),
     ];

@@ -1,0 +1,42 @@
+import '../state/page-policy.ts';
+import { openWork, type OpenWork, type WorkKind } from '#core/compare/work/work.ts';
+import { buffersOf } from './buffers-of.ts';
+import type { CompareAnswer, CompareRequest } from './compare-message.ts';
+
+/** The part of a dedicated worker's global that is used here; the page's own types describe a window. */
+const scope = globalThis as unknown as {
+  addEventListener(
+    type: 'message',
+    listener: (event: { readonly data: CompareRequest }) => void,
+  ): void;
+  postMessage(answer: CompareAnswer, transfer: readonly ArrayBuffer[]): void;
+};
+
+/** Work of the last jobs; a pool serves few at a time. */
+const opened = new Map<number, OpenWork<WorkKind>>();
+const kept = 12;
+
+function answerTo(request: CompareRequest): CompareAnswer | null {
+  const { job } = request;
+  try {
+    if (request.kind === 'open') {
+      opened.set(job, openWork(request.work));
+      for (const old of opened.keys()) if (opened.size > kept) opened.delete(old);
+      return null;
+    }
+    const { from, to } = request;
+    const work = opened.get(job);
+    if (work === undefined) throw new Error(`Job ${job} was not opened`);
+    const start = performance.now();
+    const part = work.part(from, to);
+    return { kind: 'done', job, from, to, part, tookMs: performance.now() - start };
+  } catch (error) {
+    return { kind: 'failed', job, message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+scope.addEventListener('message', ({ data }) => {
+  const answer = answerTo(data);
+  if (answer !== null)
+    scope.postMessage(answer, answer.kind === 'done' ? buffersOf(answer.part) : []);
+});
