@@ -26,7 +26,7 @@ test('changes the figures when the AGM capacity becomes 26 A·h, and undo brings
 });
 
 test('gives minutes back when the radio is switched off', async ({ cart }) => {
-  const cost = stripRow(cart, 0).locator('td').nth(3);
+  const cost = stripRow(cart, 0).locator('td').nth(5);
   const before = await cost.innerText();
   await cart.getByRole('link', { name: 'Machine' }).click();
   await cart
