@@ -37,7 +37,10 @@ export function connectHost(host: Host): void {
   keepRecoveryCopy(host);
 }
 
-/** Calls `tell` with what is to be known now, and again whenever that has changed. */
+/**
+ * Calls `tell` with what is to be known now, and again whenever that has changed. Changes made
+ * together are told together: between a new plan and its file name the host would let the file go.
+ */
 function follow<T>(know: () => T, tell: (known: T) => void): void {
   let last = '';
   const look = (): void => {
@@ -48,10 +51,18 @@ function follow<T>(know: () => T, tell: (known: T) => void): void {
     tell(known);
   };
   look();
-  planStore.subscribe(look);
-  useDocument.subscribe(look);
-  useSettings.subscribe(look);
-  pageCommands.subscribe(look);
+  let isDue = false;
+  const changed = (): void => {
+    if (isDue) return;
+    isDue = true;
+    queueMicrotask(() => {
+      isDue = false;
+      look();
+    });
+  };
+  for (const store of [planStore, useDocument, useSettings, pageCommands]) {
+    store.subscribe(changed);
+  }
 }
 
 /** Title, unsaved mark, language and menu follow the plan. */

@@ -130,6 +130,33 @@ export class RunningShell {
     );
   }
 
+  /** Presses what a user would, found by its role and whole name; waits until it is there. */
+  press(role: string, name: string, within = 'body', index = 0): Promise<void> {
+    return this.command('press', { index, role, name, within });
+  }
+
+  fill(role: string, name: string, text: string, index = 0): Promise<void> {
+    return this.command('fill', { index, role, name, text });
+  }
+
+  stroke(keys: string, index = 0): Promise<void> {
+    return this.command('stroke', { index, keys });
+  }
+
+  value(role: string, name: string, index = 0): Promise<string> {
+    return this.command('value', { index, role, name });
+  }
+
+  /** Text of an element; waits until it is there. */
+  text(role: string, name: string, index = 0): Promise<string> {
+    return this.command('text', { index, role, name });
+  }
+
+  /** How many such elements there are now. */
+  count(role: string, name: string, index = 0): Promise<number> {
+    return this.command('count', { index, role, name });
+  }
+
   heard(index = 0): Promise<Heard[]> {
     return this.inPage(
       () => (globalThis as unknown as Partial<TestPage>).heard ?? [],

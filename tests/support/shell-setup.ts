@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -14,7 +14,7 @@ declare module 'vitest' {
     browserAddress: string;
     /** Folder with the compiled shell and the test page. */
     shellFolder: string;
-    /** The same with the real page, or empty when it is not built. */
+    /** The same with the real page. */
     realShellFolder: string;
     /** Which of the two the specs run on. */
     shellRuntime: 'electron' | 'stand-in';
@@ -34,12 +34,11 @@ const layOut = (folder: string, page: string): string => {
 };
 
 export default async function setUp(testProject: TestProject): Promise<() => Promise<void>> {
-  await (buildBundles as (names: string[]) => Promise<string[]>)(['main', 'preload']);
+  await (buildBundles as (names: string[]) => Promise<string[]>)(['main', 'preload', 'renderer']);
   const folder = mkdtempSync(join(tmpdir(), 'shell-'));
   mkdirSync(join(folder, 'test-page'));
   const shell = layOut(join(folder, 'test-page'), join(project, 'tests', 'support', 'shell-page'));
-  const page = join(dist, 'renderer');
-  const real = existsSync(join(page, 'index.html')) ? layOut(join(folder, 'real-page'), page) : '';
+  const real = layOut(join(folder, 'real-page'), join(dist, 'renderer'));
   const server = await chromium.launchServer({
     executablePath: await findChromium(),
     chromiumSandbox,

@@ -33,6 +33,14 @@ const commands = {
     await pageAt(index).unroute('**/*');
     await pageAt(index).goto(url);
   },
+  // What a user does: elements are found by role and name, and waited for.
+  press: ({ index, role, name, within }) =>
+    pageAt(index).locator(within).getByRole(role, { name, exact: true }).first().click(),
+  fill: ({ index, role, name, text }) => pageAt(index).getByRole(role, { name }).first().fill(text),
+  stroke: ({ index, keys }) => pageAt(index).keyboard.press(keys),
+  count: ({ index, role, name }) => pageAt(index).getByRole(role, { name }).count(),
+  value: ({ index, role, name }) => pageAt(index).getByRole(role, { name }).first().inputValue(),
+  text: ({ index, role, name }) => pageAt(index).getByRole(role, { name }).first().innerText(),
   pageCount: () => pageAt(0).context().pages().length,
   address: ({ index }) => pageAt(index).url(),
   pageAddress: ({ url }) => toPageAddress(url),
@@ -60,6 +68,9 @@ const commands = {
   setDark: ({ dark }) => {
     nativeTheme.shouldUseDarkColors = dark;
     nativeTheme.emit('updated');
+    for (const { webContents } of windows()) {
+      void webContents.page?.emulateMedia({ colorScheme: dark ? 'dark' : 'light' });
+    }
     return windows().map((window) => window.options.backgroundColor);
   },
   setScreens: ({ areas }) => {
