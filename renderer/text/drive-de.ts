@@ -8,12 +8,18 @@ export const driveTextDe: DriveTexts = {
     'Abschnitte der Fahrten stehen dann in Watt oder Ampere, und zu Geschwindigkeit, Motorwärme und Bremsen wird nichts gesagt.',
   add: 'Antrieb beschreiben',
   remove: 'Antrieb entfernen',
+  change: 'Ändern',
   masses: 'Massen und Räder',
   motors: 'Motoren',
   motorsLead:
     'Zwei Messwerte genügen: Leerlaufdrehzahl und Wicklungswiderstand, Anlaufstrom oder Nennpunkt.',
   fitted: (ohm, constant, idle) =>
     `Ermittelt: Wicklung ${ohm}, ${constant} je Volt, ${idle} im Leerlauf.`,
+  motorPick: 'Motor wählen',
+  motorPoints: (stall, best, at, rated) =>
+    `Bei Nennspannung: blockiert ${stall}, bester Wirkungsgrad ${best} bei ${at}, ${rated} beim Nennstrom.`,
+  ratedGap: (label, model) =>
+    `Das Schild nennt ${label} beim Nennstrom, die Messwerte ergeben ${model}: Eines davon stimmt nicht.`,
   fitFails: (problem) => `Noch nicht berechenbar: ${problem}.`,
   heatFrom: 'aus dem Nennpunkt',
   heat: 'Wärme und Grenzen',
@@ -21,6 +27,7 @@ export const driveTextDe: DriveTexts = {
   gear: 'Gang',
   addGear: 'Gang hinzufügen',
   newGear: 'Neuer Gang',
+  direction: { forward: 'Vorwärts', reverse: 'Rückwärts' },
   removeGear: (name) => `${name} entfernen`,
   control: 'Motorsteuerung',
   controlLead: 'Wie die Steuerung die Motoren speist. Ihre Grenzen stehen bei Steuerung und Kabel.',
@@ -57,18 +64,13 @@ export const driveTextDe: DriveTexts = {
   stopsPerHour: 'Halte je Stunde',
   wishedOhm: 'Genauer Wert',
   standardOhm: 'Normwert (E12)',
-  peakCurrent: 'Spitzenstrom',
-  peakPower: 'Spitze im Widerstand',
-  perStop: 'Energie je Halt',
-  distance: 'Weg bis zum Stand',
   rating: 'Nennleistung, mindestens',
   ratedBy: {
     pulse: 'wegen des ersten Augenblicks',
     energy: 'wegen eines Halts',
     average: 'wegen vieler Halte',
+    descent: 'wegen der langen Talfahrt',
   },
-  creep: (grade, speed) =>
-    `Bei ${grade} Gefälle würde sie mit ${speed} kriechen: Eine elektrische Bremse hält nie.`,
   takeResistor: 'Diesen Widerstand nehmen',
   rollsOut: (rate) =>
     `Schon durch Rollen verzögert sie mit ${rate}: Dafür ist kein Widerstand nötig.`,

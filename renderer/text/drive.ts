@@ -9,10 +9,14 @@ export interface DriveTexts {
   readonly noneLead: string;
   readonly add: string;
   readonly remove: string;
+  readonly change: string;
   readonly masses: string;
   readonly motors: string;
   readonly motorsLead: string;
   readonly fitted: (ohm: string, constant: string, idle: string) => string;
+  readonly motorPick: string;
+  readonly motorPoints: (stall: string, best: string, at: string, rated: string) => string;
+  readonly ratedGap: (label: string, model: string) => string;
   readonly fitFails: (problem: string) => string;
   readonly heatFrom: string;
   readonly heat: string;
@@ -20,6 +24,7 @@ export interface DriveTexts {
   readonly gear: string;
   readonly addGear: string;
   readonly newGear: string;
+  readonly direction: Readonly<Record<'forward' | 'reverse', string>>;
   readonly removeGear: (name: string) => string;
   readonly control: string;
   readonly controlLead: string;
@@ -44,13 +49,8 @@ export interface DriveTexts {
   readonly stopsPerHour: string;
   readonly wishedOhm: string;
   readonly standardOhm: string;
-  readonly peakCurrent: string;
-  readonly peakPower: string;
-  readonly perStop: string;
-  readonly distance: string;
   readonly rating: string;
-  readonly ratedBy: Readonly<Record<'pulse' | 'energy' | 'average', string>>;
-  readonly creep: (grade: string, speed: string) => string;
+  readonly ratedBy: Readonly<Record<'pulse' | 'energy' | 'average' | 'descent', string>>;
   readonly takeResistor: string;
   readonly rollsOut: (rate: string) => string;
   readonly tooWeak: (rate: string) => string;
@@ -155,12 +155,18 @@ const en: DriveTexts = {
     'Legs of the outings are then given in watts or amps, and nothing is said about speed, motor heat and stopping.',
   add: 'Describe the drive',
   remove: 'Remove the drive',
+  change: 'Change',
   masses: 'Masses and wheels',
   motors: 'Motors',
   motorsLead:
     'Two readings are enough: speed without load, and winding ohms, stall amps or the rated point.',
   fitted: (ohm, constant, idle) =>
     `Fitted: ${ohm} winding, ${constant} per volt, ${idle} without load.`,
+  motorPick: 'Choose a motor',
+  motorPoints: (stall, best, at, rated) =>
+    `At its rated voltage: ${stall} stalled, best efficiency ${best} at ${at}, ${rated} at the rated current.`,
+  ratedGap: (label, model) =>
+    `The label says ${label} at the rated current, the readings give ${model}: one of them is off.`,
   fitFails: (problem) => `Not yet computable: ${problem}.`,
   heatFrom: 'from the rated point',
   heat: 'Heat and limits',
@@ -168,6 +174,7 @@ const en: DriveTexts = {
   gear: 'Gear',
   addGear: 'Add gear',
   newGear: 'New gear',
+  direction: { forward: 'Forward', reverse: 'Reverse' },
   removeGear: (name) => `Remove ${name}`,
   control: 'Motor control',
   controlLead: 'How the controller feeds the motors. Its limits stand under Controller and cable.',
@@ -204,18 +211,13 @@ const en: DriveTexts = {
   stopsPerHour: 'Stops an hour',
   wishedOhm: 'Exact value',
   standardOhm: 'Standard value (E12)',
-  peakCurrent: 'Peak current',
-  peakPower: 'Peak in the resistor',
-  perStop: 'Energy a stop',
-  distance: 'Way to a stand',
   rating: 'Rating, at least',
   ratedBy: {
     pulse: 'set by the first moment',
     energy: 'set by one stop',
     average: 'set by repeated stops',
+    descent: 'set by the long descent',
   },
-  creep: (grade, speed) =>
-    `Down ${grade} it would creep at ${speed}: an electric brake never holds.`,
   takeResistor: 'Use this resistor',
   rollsOut: (rate) =>
     `It already slows with ${rate} by rolling alone: no resistor is needed for this wish.`,

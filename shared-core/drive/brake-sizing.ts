@@ -1,6 +1,7 @@
 import type { DriveTrain, GearTrain } from './drive-train.ts';
 import { e12Near } from './e12.ts';
 import { resistorOverload } from '../formulas/drive/resistor-overload.ts';
+import { descent } from './resistor-heat.ts';
 import type { Road } from './road.ts';
 import { roadForceN } from './road.ts';
 import { stopping } from './stopping.ts';
@@ -19,7 +20,9 @@ export type BrakeSizing =
       readonly averageW: number;
       /** Smallest usual rating that stands the pulse and the average [W]. */
       readonly ratedW: number;
-      readonly ratedBy: 'pulse' | 'energy' | 'average';
+      readonly ratedBy: 'pulse' | 'energy' | 'average' | 'descent';
+      /** Continuous power while it creeps down the slope [W]; 0 without one. */
+      readonly descentW: number;
     }
   | {
       readonly ok: false;
@@ -36,11 +39,12 @@ const averageShare = 0.5;
  * From a wished first deceleration to ohms, peak watts, joules, an E12 value and a rating.
  *
  * `m a = F_roll + k (I + I0)/eta`, `Rb = k v/I - R`. Rating: peak power within 5 times rated for 5 s, one stop's energy
- * within that pulse, average of repeated stops within half of the rating.
+ * within that pulse, average of repeated stops within half of the rating, a long descent within the rating.
  *
  * @param speedMps from which it stops, above 0
  * @param decelerationMps2 wished, above 0
  * @param stopsPerHour 0 or more
+ * @param down the steepest slope driven down; null where there is none
  * Source: motor and motion equations (derived); overload MIL-PRF-49465; IEC 60063 for the series.
  */
 export function sizeBrakeResistor(
@@ -50,6 +54,7 @@ export function sizeBrakeResistor(
   speedMps: number,
   decelerationMps2: number,
   stopsPerHour: number,
+  down: Road | null = null,
 ): BrakeSizing {
   const k = gear.forcePerA;
   const wantedN = road.inertiaKg * decelerationMps2 - roadForceN(road, speedMps);
@@ -89,13 +94,15 @@ export function sizeBrakeResistor(
   };
   const stop = stopping(fitted, gear, road, speedMps, 24);
   const averageW = (stop.resistorJ * stopsPerHour) / 3600;
+  const descentW = down === null ? 0 : descent(gear, down, standardOhm).resistorW;
   const needs = [
     ['pulse', stop.resistorPeakW / resistorOverload.timesRated],
     ['energy', stop.resistorJ / (resistorOverload.timesRated * resistorOverload.timeS)],
     ['average', averageW / averageShare],
+    ['descent', descentW],
   ] as const;
   const [ratedBy, neededW] = needs.reduce((most, need) => (need[1] > most[1] ? need : most));
   const ratedW =
     usualRatingsW.find((rating) => rating >= neededW) ?? Math.ceil(neededW / 1000) * 1000;
-  return { ok: true, wishedOhm, standardOhm, stop, averageW, ratedW, ratedBy };
+  return { ok: true, wishedOhm, standardOhm, stop, averageW, ratedW, ratedBy, descentW };
 }

@@ -51,6 +51,18 @@ export function resistorHeat(
   };
 }
 
+/**
+ * Rise of the resistor once a power has settled [K], `dT P/Prated`; null where the rated power is not known.
+ *
+ * @param powerW continuous power in the resistor [W]
+ * Source: one-node heat balance (derived).
+ */
+export function settledRiseK(resistor: BrakeResistor, powerW: number): number | null {
+  return resistor.ratedPowerW === null
+    ? null
+    : ((resistor.riseAtRatedK ?? assumedRiseAtRatedK) * powerW) / resistor.ratedPowerW;
+}
+
 /** Rolling down a slope on the electric brake alone. */
 export interface Descent {
   /** Speed at which brake and slope balance [m/s]; infinite where nothing brakes electrically. */

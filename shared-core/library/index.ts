@@ -1,15 +1,17 @@
 import type { Accessory, Converter } from '../plan/schema/accessory.ts';
 import type { Block } from '../plan/schema/block.ts';
 import type { Charger } from '../plan/schema/charger.ts';
+import type { Motor } from '../plan/schema/motor.ts';
 import { accessoryParts } from './accessories.ts';
 import { chargerParts } from './chargers.ts';
 import { converterParts } from './converters.ts';
 import { leadBlocks } from './lead-blocks.ts';
 import { lithiumBlocks } from './lithium-blocks.ts';
+import { motorParts } from './motors.ts';
 import type { Part } from './part.ts';
 
 export type { FigureClass, FigureRange, Part } from './part.ts';
-export { accessoryParts, chargerParts, converterParts };
+export { accessoryParts, chargerParts, converterParts, motorParts };
 
 /** Every block of the library: lead, lithium packs, cell groups. */
 export const blockParts: readonly Part<Block>[] = [...leadBlocks, ...lithiumBlocks];
@@ -29,6 +31,10 @@ export function libraryConverter(id: string): Converter {
 
 export function libraryAccessory(id: string): Accessory {
   return copyOf(find(accessoryParts, id));
+}
+
+export function libraryMotor(id: string): Motor {
+  return copyOf(find(motorParts, id));
 }
 
 function find<T>(parts: readonly Part<T>[], id: string): T {

@@ -3,6 +3,7 @@ import type { Language } from '#core/plan/language.ts';
 import type { Accessory, Converter } from '#core/plan/schema/accessory.ts';
 import type { Block } from '#core/plan/schema/block.ts';
 import type { Charger } from '#core/plan/schema/charger.ts';
+import type { Motor } from '#core/plan/schema/motor.ts';
 import type { Load } from '#core/plan/schema/load.ts';
 import { formatFigure } from '../../text/format.ts';
 
@@ -51,4 +52,12 @@ export const describeAccessory = (accessory: Accessory, language: Language): str
   joined([
     describeLoad(accessory.load, language),
     accessory.dutyPercent < 100 ? `${accessory.dutyPercent} %` : null,
+  ]);
+
+export const describeMotor = (motor: Motor, language: Language): string =>
+  joined([
+    of(motor.ratedVoltageV, 'V', language),
+    of(motor.ratedPowerW, 'W', language),
+    of(motor.noLoadRpm, 'rpm', language),
+    of(motor.windingOhm === null ? null : 1000 * motor.windingOhm, 'mΩ', language),
   ]);

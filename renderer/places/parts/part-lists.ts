@@ -1,7 +1,14 @@
-import { accessoryParts, blockParts, chargerParts, converterParts } from '#core/library/index.ts';
+import {
+  accessoryParts,
+  blockParts,
+  chargerParts,
+  converterParts,
+  motorParts,
+} from '#core/library/index.ts';
 import type { Part } from '#core/library/part.ts';
 import type { Accessory, Converter } from '#core/plan/schema/accessory.ts';
 import type { Block } from '#core/plan/schema/block.ts';
+import type { Motor } from '#core/plan/schema/motor.ts';
 import type { Charger } from '#core/plan/schema/charger.ts';
 import { usePlan } from '../../state/plan-store.ts';
 import { packsTexts } from '../../text/packs.ts';
@@ -49,3 +56,7 @@ export const useAccessoryParts = (): readonly PickablePart<Accessory>[] =>
     accessoryParts,
     usePlan((plan) => plan.ownParts.accessories),
   );
+
+/** The plan keeps no motors of its own. */
+const noMotors: readonly { readonly id: string; readonly part: Motor }[] = [];
+export const useMotorParts = (): readonly PickablePart<Motor>[] => useWithOwn(motorParts, noMotors);

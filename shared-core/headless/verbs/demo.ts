@@ -26,7 +26,9 @@ export const demoVerb: Verb = {
       return Promise.resolve(done);
     }
     const longest = study.options.toSorted((a, b) => b.run.runTimeMin - a.run.runTimeMin)[0]!;
-    const { stop, warn, note } = countsOf(joinFindings(study.findings).map(({ finding }) => finding));
+    const { stop, warn, note } = countsOf(
+      joinFindings(study.findings).map(({ finding }) => finding),
+    );
     host.out(
       [
         `${plan.name} (invented sample): ${sampleAbout('orchard-cart')}`,

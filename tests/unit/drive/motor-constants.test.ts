@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { motorPoints } from '#core/drive/motor-points.ts';
 import { fitMotor } from '#core/drive/motor-constants.ts';
 import type { MotorConstants } from '#core/drive/motor-constants.ts';
 import { bareMotor } from '../../support/drive-plan.ts';
@@ -89,4 +90,19 @@ describe('fitting a motor', () => {
     const fit = fitMotor({ ...blank, ...readings });
     expect(fit).toMatchObject({ ok: false, field });
   });
+});
+
+test('stall, best and rated point follow from the motor equations by hand, and a label that disagrees shows', () => {
+  const motor = bareMotor({ ratedCurrentA: 20, ratedRpm: 2800 });
+  const fit = fitMotor(motor);
+  if (!fit.ok) throw new Error(fit.problem);
+  const points = motorPoints(motor, fit.constants);
+  // 24 V, 0.1 ohm, 0.08 V s/rad, 1.5 A: stall 240 A, eta (1 - sqrt(1.5/240))^2, rated (24 - 2)/0.08 = 275 rad/s.
+  expect(points.stallA).toBeCloseTo(240, 6);
+  expect(points.bestEfficiency).toBeCloseTo((1 - Math.sqrt(1.5 / 240)) ** 2, 9);
+  expect(points.bestA).toBeCloseTo(Math.sqrt(360), 6);
+  expect(points.rated!.rpm).toBeCloseTo((275 * 30) / Math.PI, 6);
+  expect(points.rated!.shaftW).toBeCloseTo(0.08 * 275 * 18.5, 6);
+  expect(points.rated!.rpmGap).toBeCloseTo(1 - (275 * 30) / Math.PI / 2800, 3);
+  expect(motorPoints({ ...motor, ratedCurrentA: 300 }, fit.constants).rated).toBeNull();
 });

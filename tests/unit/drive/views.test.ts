@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { stopHelp } from '#core/drive/stop-help.ts';
 import { sizeBrakeResistor } from '#core/drive/brake-sizing.ts';
 import { cruisePowerW } from '#core/drive/cruise-power.ts';
 import { driveTrain } from '#core/drive/drive-train.ts';
@@ -168,4 +169,45 @@ test('every outing template is a valid outing that runs with the tug', () => {
     expect(run.problem).toBeNull();
     expect(run.drive!.distanceKm, template).toBeGreaterThan(0.3);
   }
+});
+
+describe('the stopping helper', () => {
+  const part = { ...newBrakeResistor(), resistanceOhm: 0.5, ratedPowerW: 50 };
+  const machineWith = (onRelease: 'coast' | 'resistor', grade: number | null) =>
+    bareMachine({
+      drive: bareDrive({
+        steepestGradePercent: grade,
+        brakes: { ...bareDrive().brakes, onRelease, resistor: part },
+      }),
+    });
+  const help = (onRelease: 'coast' | 'resistor', grade: number | null) =>
+    stopHelp(machineWith(onRelease, grade), lead, null, 7.2, 1.5, 30)!;
+
+  test('shows what the planned resistor does: first deceleration and creep by the balance of forces', () => {
+    const { planned, basis } = help('resistor', 8);
+    const k = (0.08 * 16) / 0.13;
+    const brakeN = (k * ((k * 2) / 0.6 + 1.5)) / 0.85;
+    expect(planned.stop.decelerationMps2).toBeCloseTo((brakeN + basis.rollingN) / basis.massKg, 6);
+    // Mass without rotating parts; rolling resistance on the slope taken off, no air.
+    const weightN = (basis.massKg / 1.05) * 9.80665;
+    const slope = Math.hypot(1, 0.08);
+    const pushN = (weightN * (0.08 - 0.02)) / slope;
+    const creepMps = (((pushN * 0.85) / k - 1.5) * 0.6) / k;
+    expect(planned.creepKmh).toBeCloseTo(creepMps * 3.6, 6);
+    const currentA = (pushN * 0.85) / k - 1.5;
+    expect(planned.descentK).toBeCloseTo((250 * currentA ** 2 * 0.5) / 50, 6);
+  });
+
+  test('says nothing of heat or creep where there is no resistor, no grade or no rating', () => {
+    expect(help('coast', 8).planned).toMatchObject({ heat: null, descentK: null });
+    expect(help('coast', 8).planned.creepKmh).toBe(Infinity);
+    expect(help('resistor', null).planned).toMatchObject({ creepKmh: 0, descentK: null });
+  });
+
+  test('a long descent can set the rating', () => {
+    const steep = help('resistor', 25).sizing;
+    if (!steep.ok) throw new Error(steep.reason);
+    expect(steep.ratedBy).toBe('descent');
+    expect(steep.ratedW).toBeGreaterThanOrEqual(steep.descentW);
+  });
 });

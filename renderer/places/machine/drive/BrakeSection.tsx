@@ -42,6 +42,8 @@ export const BrakeSection = () => {
             <QuantityField path={`${path}.resistor.ratedPowerW`} />
             <QuantityField path={`${path}.resistor.overloadFactor`} />
             <QuantityField path={`${path}.resistor.pulseEnergyJ`} />
+            <QuantityField path={`${path}.resistor.heatTimeS`} assumed="150 s" />
+            <QuantityField path={`${path}.resistor.riseAtRatedK`} assumed="250 K" />
           </>
         ) : null}
       </div>

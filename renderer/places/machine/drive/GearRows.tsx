@@ -2,6 +2,7 @@ import { newGear } from '#core/plan/drive-defaults.ts';
 import { freshId } from '#core/plan/fresh-id.ts';
 import type { Gear } from '#core/plan/schema/drive.ts';
 import { Button, IconButton } from '../../../controls/Button.tsx';
+import { ChoiceField } from '../../../controls/ChoiceField.tsx';
 import { QuantityField } from '../../../controls/QuantityField.tsx';
 import { TextField } from '../../../controls/TextField.tsx';
 import { edit, undo, usePlan } from '../../../state/plan-store.ts';
@@ -10,6 +11,7 @@ import { driveTexts } from '../../../text/drive.ts';
 import { useFieldWords } from '../../../text/field-words.ts';
 import { machineTexts } from '../../../text/machine.ts';
 import { useText } from '../../../text/use-text.ts';
+import { entriesOf } from './entries.ts';
 
 const none: readonly Gear[] = [];
 
@@ -26,6 +28,8 @@ export const GearRows = () => {
   const ratio = useFieldWords('machine.drive.gears.0.ratio').title;
   const efficiency = useFieldWords('machine.drive.gears.0.efficiencyPercent').title;
   const series = useFieldWords('machine.drive.gears.0.motorsInSeries').title;
+  const direction = useFieldWords('machine.drive.gears.0.direction').title;
+  const duty = useFieldWords('machine.drive.gears.0.highestDutyPercent').title;
   return (
     <>
       <h3 className="drive-part-title">{text.gears}</h3>
@@ -34,6 +38,8 @@ export const GearRows = () => {
         <span>{ratio}</span>
         <span>{efficiency}</span>
         <span>{series}</span>
+        <span>{direction}</span>
+        <span>{duty}</span>
         <span />
       </div>
       <ol className="rows">
@@ -51,6 +57,17 @@ export const GearRows = () => {
               <QuantityField
                 path={`${path}.motorsInSeries`}
                 label={`${series}, ${gear.name}`}
+                hideLabel
+              />
+              <ChoiceField
+                path={`${path}.direction`}
+                label={`${direction}, ${gear.name}`}
+                hideLabel
+                entries={entriesOf(text.direction)}
+              />
+              <QuantityField
+                path={`${path}.highestDutyPercent`}
+                label={`${duty}, ${gear.name}`}
                 hideLabel
               />
               <IconButton

@@ -10,13 +10,17 @@ import { useSettings } from '../../../state/settings-store.ts';
 import { driveTexts } from '../../../text/drive.ts';
 import { formatFigure } from '../../../text/format.ts';
 import { shownUnit } from '../../../text/shown-unit.ts';
+import { stopTexts } from '../../../text/stop.ts';
 import { useText } from '../../../text/use-text.ts';
+import { ohmWorking, ratingWorking } from '../../../workings/stop-working.ts';
+import { StopFigures } from './StopFigures.tsx';
 
 const positive = (max: number) => ({ min: 0, max, aboveMin: true });
 
 /** From a wished deceleration to a resistor that can be bought. */
 export const StopHelper = () => {
   const text = useText(driveTexts);
+  const stopText = useText(stopTexts);
   const { language, units } = useSettings();
   const machine = usePlan((plan) => plan.machine);
   const option = usePlan((plan) => plan.options[0]);
@@ -30,13 +34,16 @@ export const StopHelper = () => {
   const figure = (value: number): string => formatFigure(value, language);
   const kmh = shownUnit('machine.drive.speedLimitKmh', 'km/h', units);
   const { sizing } = shown;
+  const { brakes, motorCount, steepestGradePercent } = machine.drive;
+  const resistor = brakes.onRelease === 'resistor' ? brakes.resistor : null;
+  const common = { stopsPerHour: stops, motorCount, gradePercent: steepestGradePercent };
   const take = (ohm: number, watts: number): void =>
     edit(text.takeResistor, (plan) => {
-      const brakes = plan.machine.drive?.brakes;
-      if (brakes === undefined) return;
-      brakes.onRelease = 'resistor';
-      brakes.resistor = {
-        ...(brakes.resistor ?? newBrakeResistor()),
+      const target = plan.machine.drive?.brakes;
+      if (target === undefined) return;
+      target.onRelease = 'resistor';
+      target.resistor = {
+        ...(target.resistor ?? newBrakeResistor()),
         resistanceOhm: ohm,
         ratedPowerW: watts,
       };
@@ -79,36 +86,45 @@ export const StopHelper = () => {
           onCommit={(next) => setStops(next ?? stops)}
         />
       </div>
+      <h3 className="drive-part-title">{stopText.planned}</h3>
+      <StopFigures
+        {...common}
+        stop={shown.planned.stop}
+        heat={shown.planned.heat}
+        descentK={shown.planned.descentK}
+        creepKmh={shown.planned.creepKmh}
+        riseAtRatedK={resistor?.riseAtRatedK ?? null}
+      />
+      {resistor !== null && resistor.ratedPowerW === null ? (
+        <p className="soft">{stopText.noRating}</p>
+      ) : null}
+      <h3 className="drive-part-title">{stopText.wish}</h3>
       {sizing.ok ? (
         <>
-          <div className="stop-figures" role="status">
+          <div className="stop-figures">
             <Figure
               label={text.standardOhm}
               value={figure(sizing.standardOhm)}
               unit="Ω"
               note={`${text.wishedOhm} ${figure(sizing.wishedOhm)} Ω`}
+              working={() => ohmWorking(shown, sizing, rate, language)}
             />
             <Figure
               label={text.rating}
               value={figure(sizing.ratedW)}
               unit="W"
               note={text.ratedBy[sizing.ratedBy]}
+              working={() => ratingWorking(sizing, stops, language)}
             />
-            <Figure label={text.peakCurrent} value={figure(sizing.stop.peakMotorA)} unit="A" />
-            <Figure label={text.peakPower} value={figure(sizing.stop.resistorPeakW)} unit="W" />
-            <Figure label={text.perStop} value={figure(sizing.stop.resistorJ)} unit="J" />
-            {sizing.stop.distanceM === null ? null : (
-              <Figure label={text.distance} value={figure(sizing.stop.distanceM)} unit="m" />
-            )}
           </div>
-          {shown.creepKmh > 0 && machine.drive.steepestGradePercent !== null ? (
-            <p className="soft">
-              {text.creep(
-                `${figure(machine.drive.steepestGradePercent)} %`,
-                `${figure(shown.creepKmh)} km/h`,
-              )}
-            </p>
-          ) : null}
+          <StopFigures
+            {...common}
+            stop={sizing.stop}
+            heat={shown.sizedHeat}
+            descentK={null}
+            creepKmh={shown.creepKmh}
+            riseAtRatedK={null}
+          />
           <div className="row-end">
             <Button onPress={() => take(sizing.standardOhm, sizing.ratedW)}>
               {text.takeResistor}
