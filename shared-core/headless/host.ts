@@ -8,6 +8,16 @@ export interface HeadlessHost {
     text: string,
     options: { readonly overwrite: boolean },
   ) => Promise<void>;
+  /** The same for bytes; a host without it writes no PDF. */
+  readonly writeBytes?: (
+    path: string,
+    bytes: Uint8Array,
+    options: { readonly overwrite: boolean },
+  ) => Promise<void>;
+  /** Prints an HTML file that needs nothing else into a PDF; null where no browser is found. */
+  readonly printPdf?: (html: string) => Promise<Uint8Array | null>;
+  /** Version of the program, for what it prints. */
+  readonly version?: () => string;
   /** Today as year-month-day, for records that carry a date; a host without a clock leaves it out. */
   readonly today?: () => string;
   /** Standard output. */

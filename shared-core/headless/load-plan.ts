@@ -55,6 +55,22 @@ export async function writeTextFile(
   }
 }
 
+/** The same for bytes. */
+export async function writeBytesFile(
+  host: HeadlessHost,
+  path: string,
+  bytes: Uint8Array,
+  overwrite: boolean,
+): Promise<string | null> {
+  if (host.writeBytes === undefined) return `${path}: Only text can be written here.`;
+  try {
+    await host.writeBytes(path, bytes, { overwrite });
+    return null;
+  } catch (error) {
+    return `${path}: ${fileTrouble(error)}`;
+  }
+}
+
 const troubles: Readonly<Record<string, string>> = {
   ENOENT: 'There is no such file or folder. Check the path.',
   EISDIR: 'This is a folder. Name a file in it.',

@@ -7,6 +7,7 @@ import { runVerb } from './verbs/run.ts';
 import { sampleVerb } from './verbs/sample.ts';
 import { searchVerb } from './verbs/search.ts';
 import { sensitivityVerb } from './verbs/sensitivity.ts';
+import { sheetVerb } from './verbs/sheet.ts';
 import { spreadVerb } from './verbs/spread.ts';
 import { schemaVerb } from './verbs/schema.ts';
 import { weekVerb } from './verbs/week.ts';
@@ -26,6 +27,7 @@ export const verbs: readonly Verb[] = [
   spreadVerb,
   sensitivityVerb,
   searchVerb,
+  sheetVerb,
   workingVerb,
   schemaVerb,
 ];

@@ -1,0 +1,15 @@
+export { buildSheet } from './build-sheet.ts';
+export type { SheetWishes } from './build-sheet.ts';
+export { gatherSheetFacts } from './sheet-facts.ts';
+export type { FactWishes, SheetFacts } from './sheet-facts.ts';
+export type { MarkupNode } from './markup/node.ts';
+export { footLine, sheetMarkup } from './markup/sheet-markup.ts';
+export { deskStyle, pageStyle, papers, paperStyle } from './markup/sheet-style.ts';
+export type { Paper } from './markup/sheet-style.ts';
+export { sheetTables, tableCsv } from './sheet-csv.ts';
+export { sheetHtml } from './sheet-html.ts';
+export { isSheetPartId, sheetPartIds } from './sheet-parts.ts';
+export type { SheetPartId } from './sheet-parts.ts';
+export { sheetText } from './sheet-text.ts';
+export { frameWords } from './words/frame-words.ts';
+export type { Sheet, SheetFigures, SheetPart, SheetTable } from './sheet.ts';

@@ -1,0 +1,100 @@
+import { chargeOption, startAfterRun } from '../charge/charge-option.ts';
+import type { ChargeResult } from '../charge/charge-result.ts';
+import { uncertainInputs } from '../compare/inputs/uncertain-inputs.ts';
+import type { UncertainInput } from '../compare/inputs/input.ts';
+import { scenarioOf } from '../compare/scenario.ts';
+import { defaultSpreadWishes, spreadPlan } from '../compare/spread/spread-plan.ts';
+import type { OptionSpread } from '../compare/spread/spread.ts';
+import type { Finding } from '../findings/finding.ts';
+import { mergeFindings, weekFindings } from '../findings/week-findings.ts';
+import type { Language } from '../plan/language.ts';
+import type { Option } from '../plan/schema/option.ts';
+import type { Outing } from '../plan/schema/outing.ts';
+import type { Plan } from '../plan/schema/plan.ts';
+import type { Wiring } from '../plan/schema/wiring.ts';
+import { studyOption } from '../study/study-option.ts';
+import { studyPlan } from '../study/study-plan.ts';
+import type { OptionStudy } from '../study/study.ts';
+import { prefillWiring, studyWiring, type WiringStudy } from '../wiring/index.ts';
+import type { WeekStudy } from '../week/index.ts';
+import { weekStudyOf } from '../week/week-study-of.ts';
+import { spreadCases } from './spread-cases.ts';
+
+export interface OutingFacts {
+  readonly outing: Outing;
+  readonly study: OptionStudy;
+  readonly spread: OptionSpread | null;
+  readonly caseCount: number | null;
+}
+
+/** Everything the parts of a sheet draw on, worked out once. */
+export interface SheetFacts {
+  readonly plan: Plan;
+  readonly option: Option;
+  readonly headline: OutingFacts;
+  readonly outings: readonly OutingFacts[];
+  readonly wiring: Wiring;
+  /** The plan has no wiring; this one is the program's proposal. */
+  readonly wiringProposed: boolean;
+  readonly wiringStudy: WiringStudy;
+  readonly charge: ChargeResult | null;
+  readonly week: WeekStudy;
+  /** Of this option and of the machine. */
+  readonly findings: readonly Finding[];
+  readonly inputs: readonly UncertainInput[];
+}
+
+export interface FactWishes {
+  readonly language: Language;
+  /** False leaves the spreads out, where the first page is wanted at once. */
+  readonly spread?: boolean;
+  /** Cases of each spread; chosen by the work of the run when left out. */
+  readonly caseCount?: number;
+}
+
+/** Works out an option for the sheet, by the same functions as the screen and the command line. */
+export function gatherSheetFacts(plan: Plan, option: Option, wishes: FactWishes): SheetFacts {
+  const { language } = wishes;
+  const whole = studyPlan(plan, plan.headlineOuting, language);
+  const outings = plan.outings.map((outing): OutingFacts => {
+    const known =
+      outing.id === whole.outingId ? whole.options.find(({ id }) => id === option.id) : undefined;
+    const study = known ?? studyOption(plan, option, outing, language);
+    if (wishes.spread === false || study.run.problem !== null)
+      return { outing, study, spread: null, caseCount: null };
+    const caseCount = wishes.caseCount ?? spreadCases(study.run);
+    const spread = spreadPlan(
+      { ...plan, options: [option] },
+      { ...defaultSpreadWishes, outingId: outing.id, caseCount },
+    ).options[0]!;
+    return { outing, study, spread, caseCount };
+  });
+  const headline = outings.find(({ outing }) => outing.id === whole.outingId) ?? outings[0]!;
+  const { run } = headline.study;
+  const { ambientC } = headline.outing;
+  const wiring = plan.wiring ?? prefillWiring(plan, option, run, ambientC);
+  const findings = mergeFindings(
+    whole.findings,
+    weekFindings({ ...plan, options: [option] }, language, whole.outingId),
+  ).filter(({ optionId }) => optionId === null || optionId === option.id);
+  return {
+    plan,
+    option,
+    headline,
+    outings,
+    wiring,
+    wiringProposed: plan.wiring === null,
+    wiringStudy: studyWiring(plan, wiring, option, run, ambientC),
+    charge:
+      option.charger === null
+        ? null
+        : chargeOption(option, option.charger, {
+            temperatureC: ambientC,
+            startPercent: startAfterRun(run),
+            wishes: { afterHours: 2 },
+          }),
+    week: weekStudyOf(plan, option),
+    findings,
+    inputs: uncertainInputs(plan, scenarioOf(plan, option, headline.outing)),
+  };
+}

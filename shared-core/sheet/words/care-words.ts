@@ -1,0 +1,37 @@
+export const cardPartWords = {
+  title: { en: 'Charge card', de: 'Ladekarte' },
+  lead: { en: 'Hang it beside the charger.', de: 'Neben das Ladegerät hängen.' },
+  facts: { en: 'This pack and its charger', de: 'Dieser Akku und sein Ladegerät' },
+  todo: { en: 'How to charge', de: 'So wird geladen' },
+  when: { en: 'When to plug in', de: 'Wann angesteckt wird' },
+  days: { en: 'Days', de: 'Tage' },
+  at: { en: 'Plug in at', de: 'Anstecken um' },
+  takes: { en: 'Takes', de: 'Dauert' },
+  from: { en: 'From', de: 'Von' },
+  to: { en: 'To', de: 'Bis' },
+  assumedWeek: {
+    en: 'The plan has no week of its own; a usual one was taken.',
+    de: 'Der Plan hat keine eigene Woche; eine übliche wurde angenommen.',
+  },
+  storage: { en: 'Storage', de: 'Lagerung' },
+  storageText: {
+    en: '{days} days from month {month}: store at {percent}, isolator open, top up on day {topUps} of storage. Left alone it would end at {alone}.',
+    de: '{days} Tage ab Monat {month}: mit {percent} einlagern, Trennschalter offen, nachladen am Lagertag {topUps}. Sich selbst überlassen endet er bei {alone}.',
+  },
+  storageQuiet: {
+    en: '{days} days from month {month}: store at {percent}, isolator open; no topping up is needed. It ends at {alone}.',
+    de: '{days} Tage ab Monat {month}: mit {percent} einlagern, Trennschalter offen; nachladen ist nicht nötig. Er endet bei {alone}.',
+  },
+  misfit: {
+    en: 'The charger of the plan does not fit this pack. Do not charge with it; see the findings.',
+    de: 'Das Ladegerät des Plans passt nicht zu diesem Akku. Nicht damit laden; siehe Befunde.',
+  },
+  care: { en: 'Care', de: 'Vorsicht' },
+  mon: { en: 'Mon', de: 'Mo' },
+  tue: { en: 'Tue', de: 'Di' },
+  wed: { en: 'Wed', de: 'Mi' },
+  thu: { en: 'Thu', de: 'Do' },
+  fri: { en: 'Fri', de: 'Fr' },
+  sat: { en: 'Sat', de: 'Sa' },
+  sun: { en: 'Sun', de: 'So' },
+} as const;

@@ -1,0 +1,51 @@
+export const questionWords = {
+  title: { en: 'Question block', de: 'Frageblock' },
+  lead: {
+    en: 'A summary in plain text, to paste into a mail or a forum and write the question under.',
+    de: 'Eine Zusammenfassung als Text für Mail oder Forum; die Frage kommt darunter.',
+  },
+  machine: { en: 'Machine', de: 'Maschine' },
+  pack: { en: 'Pack', de: 'Akku' },
+  controller: { en: 'Controller', de: 'Steuerung' },
+  drive: { en: 'Drive', de: 'Antrieb' },
+  accessories: { en: 'Accessories', de: 'Verbraucher' },
+  charger: { en: 'Charger', de: 'Ladegerät' },
+  wiring: { en: 'Wiring', de: 'Verkabelung' },
+  outing: { en: 'Outing', de: 'Fahrt' },
+  result: { en: 'Planned', de: 'Geplant' },
+  open: { en: 'Open findings', de: 'Offene Befunde' },
+  none: { en: 'none', de: 'keine' },
+  noCharger: { en: 'none chosen', de: 'keines gewählt' },
+  cutoff: { en: 'cutoff {volts}', de: 'Abschaltung {volts}' },
+  limit: { en: 'limit {amperes}', de: 'Grenze {amperes}' },
+  layout: {
+    en: '{series} S × {parallel} P of {block}, {chemistry}, {capacity} at {hours}',
+    de: '{series} S × {parallel} P {block}, {chemistry}, {capacity} bei {hours}',
+  },
+  aged: { en: '{years} years old, {cycles} cycles', de: '{years} Jahre alt, {cycles} Zyklen' },
+  masses: {
+    en: 'machine {machine}, rider {rider}, load {load}',
+    de: 'Maschine {machine}, Fahrer {rider}, Ladung {load}',
+  },
+  wanted: { en: 'wanted {minutes}, at {celsius}', de: 'gewünscht {minutes}, bei {celsius}' },
+  runs: { en: 'runs {minutes}, ended by: {cause}', de: 'läuft {minutes}, beendet durch: {cause}' },
+  spread: {
+    en: 'low {low}, likely {likely}, high {high}',
+    de: 'niedrig {low}, mittel {likely}, hoch {high}',
+  },
+  volts: {
+    en: 'lowest bus {volts}, peak {amperes}, average {average}',
+    de: 'tiefster Bus {volts}, Spitze {amperes}, Mittel {average}',
+  },
+  fuse: {
+    en: '{branch}: {wire}, {metres}, fuse {fuse}',
+    de: '{branch}: {wire}, {metres}, Sicherung {fuse}',
+  },
+  noFuse: { en: '{branch}: {wire}, {metres}', de: '{branch}: {wire}, {metres}' },
+  invented: { en: 'Invented data of a sample plan.', de: 'Erfundene Daten eines Beispielplans.' },
+  question: { en: 'My question:', de: 'Meine Frage:' },
+  made: {
+    en: 'Cellwain {version}, {date}, plan {hash}',
+    de: 'Cellwain {version}, {date}, Plan {hash}',
+  },
+} as const;
