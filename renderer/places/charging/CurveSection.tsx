@@ -74,7 +74,14 @@ export const CurveSection = ({ option, index, charging }: CurveSectionProps) => 
         />
       }
     >
-      <ChargeFigures charge={charge} cost={charging.cost} />
+      {option.charger === null ? null : (
+        <ChargeFigures
+          charge={charge}
+          charger={option.charger}
+          optionIndex={index}
+          cost={charging.cost}
+        />
+      )}
       <QuantityTabs
         label={text.title}
         selected={shown}

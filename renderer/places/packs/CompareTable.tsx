@@ -1,13 +1,15 @@
 import { useState, type ReactNode } from 'react';
 import { Choice } from '../../controls/ChoiceField.tsx';
 import { DataTable } from '../../controls/DataTable.tsx';
+import { WorkingButton } from '../../controls/Figure.tsx';
 import { Section } from '../../controls/Section.tsx';
-import { usePlan } from '../../state/plan-store.ts';
+import { planStore, usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { useStudy } from '../../state/study-store.ts';
 import { formatDifference, formatFigure } from '../../text/format.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';
+import { compareWorking } from '../../workings/compare-working.ts';
 import { displaySymbol, toDisplay } from '#core/units/display.ts';
 import { bestOf, compareRows } from '../../state/compare-rows.ts';
 
@@ -68,7 +70,16 @@ export const CompareTable = () => {
               ) : (
                 <span key="value" className="compare-cell">
                   {best.has(index) ? <span className="compare-best">{text.best}</span> : null}
-                  <span className="compare-value">{formatFigure(value, language)}</span>
+                  <span className="compare-value">
+                    <WorkingButton
+                      label={`${text.rows[row.id]}, ${option.name}`}
+                      working={() =>
+                        compareWorking(row.id, option, planStore.getState().plan, language, units)
+                      }
+                    >
+                      {formatFigure(value, language)}
+                    </WorkingButton>
+                  </span>
                   <span className="compare-difference">
                     {index === base || atBase === null
                       ? ''

@@ -32,7 +32,8 @@ const holds = {
   pack: /pack\.(series|parallel)Count|note$/,
   use: /pack\.(ageYears|cyclesDone|.*Fuse)|startPercent|depthLimit|pack\.linkResistance/,
   charger: /charger$|charger\.(currentA|endVoltageV|cellGroups|chemistries)/,
-  chargerMore: /charger\.(kind|float|tail|compensation|maximumHours|price|equalises)|portLimit/,
+  chargerMore:
+    /charger\.(kind|efficiency|float|tail|compensation|maximumHours|price|equalises)|portLimit/,
 };
 
 /** All options as columns of one sheet, and how they compare. */

@@ -161,6 +161,7 @@ export const ChargerMoreRows = () => {
       <QuantityRow path="charger.compensationMvPerCellK" />
       <QuantityRow path="portLimitA" />
       <QuantityRow path="charger.maximumHours" />
+      <QuantityRow path="charger.efficiencyPercent" />
       <QuantityRow path="charger.price" />
       <MatrixRow
         label={pulses.title}

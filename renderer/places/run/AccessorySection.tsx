@@ -10,6 +10,8 @@ import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import type { OptionStudy, PlanStudy } from '#core/study/study.ts';
 import { accessoryWorking } from '../../workings/accessory-working.ts';
+import type { Working } from '../../controls/working.ts';
+import { converterWorking, standbyWorking } from '../../workings/run-figure-workings.ts';
 
 /** The accessory question, answered per option: minutes lost, converter, fading, standby. */
 export const AccessorySection = ({ study }: { readonly study: PlanStudy }) => {
@@ -95,6 +97,7 @@ const Answer = ({ option, index, longestMin }: AnswerProps) => {
           <Fact
             name={text.efficiency}
             value={`${formatFigure(run.converterEfficiencyPercent, language)} %`}
+            working={() => converterWorking(option, language)}
           />
         )}
         <Fact
@@ -112,15 +115,28 @@ const Answer = ({ option, index, longestMin }: AnswerProps) => {
               ? text.standbyNever
               : `${formatFigure(standbyDaysToHalf, language, 2)} ${text.days}`
           }
+          working={() => standbyWorking(option, index, language)}
         />
       </dl>
     </li>
   );
 };
 
-const Fact = ({ name, value }: { readonly name: string; readonly value: string }) => (
+interface FactProps {
+  readonly name: string;
+  readonly value: string;
+  readonly working?: () => Working;
+}
+
+const Fact = ({ name, value, working }: FactProps) => (
   <div>
     <dt>{name}</dt>
-    <dd>{value}</dd>
+    <dd>
+      {working === undefined ? (
+        value
+      ) : (
+        <Figure size="inline" label={name} value={value} working={working} />
+      )}
+    </dd>
   </div>
 );

@@ -1,5 +1,7 @@
+import type { ReactNode } from 'react';
 import { DataTable } from '../../controls/DataTable.tsx';
 import { Disclosure } from '../../controls/Disclosure.tsx';
+import { Figure } from '../../controls/Figure.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { SeriesMark } from '../../controls/SeriesMark.tsx';
 import { usePlan } from '../../state/plan-store.ts';
@@ -10,12 +12,14 @@ import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import type { RunEvent } from '#core/run/result.ts';
 import type { OptionStudy, PlanStudy } from '#core/study/study.ts';
+import { runFigureWorking, type RunFigure } from '../../workings/run-figure-workings.ts';
 
 /** What stops each run and what is left then. */
 export const EndsSection = ({ study }: { readonly study: PlanStudy }) => {
   const text = useText(runTexts);
   const app = useText(appTexts);
   const language = useSettings((state) => state.language);
+  const outingAt = usePlan((plan) => plan.outings.findIndex(({ id }) => id === study.outingId));
   const restMin = usePlan(
     (plan) => plan.outings.find(({ id }) => id === study.outingId)?.restAfterMin ?? 0,
   );
@@ -42,10 +46,23 @@ export const EndsSection = ({ study }: { readonly study: PlanStudy }) => {
               </span>
             ),
             endedBy: app.ended[option.run.endedBy],
-            left: formatFigure(option.run.remainingPercent, language, 2),
-            lowest: formatFigure(option.run.minimumBusVoltageV, language),
-            peak: formatFigure(option.run.peakCurrentA, language),
-            rest: restWords(option.run.afterRestMin),
+            left: opens(
+              'left',
+              option,
+              index,
+              formatFigure(option.run.remainingPercent, language, 2),
+            ),
+            lowest: opens(
+              'lowest',
+              option,
+              index,
+              formatFigure(option.run.minimumBusVoltageV, language),
+            ),
+            peak: opens('peak', option, index, formatFigure(option.run.peakCurrentA, language)),
+            rest:
+              option.run.afterRestMin === null
+                ? '–'
+                : opens('rest', option, index, restWords(option.run.afterRestMin)),
           },
         }))}
       />
@@ -61,8 +78,26 @@ export const EndsSection = ({ study }: { readonly study: PlanStudy }) => {
     </Section>
   );
 
-  function restWords(minutes: number | null): string {
-    if (minutes === null) return '–';
+  function opens(figure: RunFigure, option: OptionStudy, index: number, words: string): ReactNode {
+    return (
+      <Figure
+        size="inline"
+        label={`${text[figure === 'rest' ? 'endsTitle' : figure]}, ${option.name}`}
+        value={words}
+        working={() =>
+          runFigureWorking(
+            figure,
+            option,
+            index,
+            { minutes: restMin, field: `outings.${outingAt}.restAfterMin` },
+            language,
+          )
+        }
+      />
+    );
+  }
+
+  function restWords(minutes: number): string {
     return minutes < 0.05 ? text.noMore : `${formatMinutes(minutes, language)} ${text.more}`;
   }
 };

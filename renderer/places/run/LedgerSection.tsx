@@ -4,12 +4,15 @@ import { useTheme } from '../../app/theme.ts';
 import '../../charts/register-charts.ts';
 import { paintedGround } from '../../charts/direct-labels.ts';
 import { DataTable } from '../../controls/DataTable.tsx';
+import { Figure } from '../../controls/Figure.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { useSettings } from '../../state/settings-store.ts';
 import { formatFigure, formatFixed } from '../../text/format.ts';
 import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import type { PlanStudy } from '#core/study/study.ts';
+import type { Working } from '../../controls/working.ts';
+import { ledgerWorking } from '../../workings/run-figure-workings.ts';
 import { ledgerChart } from './ledger-chart.ts';
 import { ledgerParts, lostWh } from './ledger-parts.ts';
 
@@ -62,10 +65,22 @@ export const LedgerSection = ({ study }: { readonly study: PlanStudy }) => {
               </span>
             ),
             ...Object.fromEntries(
-              study.options.map(({ id, run: { ledger } }) => [
-                id,
-                <Part key={id} value={ledger[part]} whole={ledger.givenUpWh} />,
-              ]),
+              study.options.map((option) => {
+                const {
+                  id,
+                  run: { ledger },
+                } = option;
+                return [
+                  id,
+                  <Part
+                    key={id}
+                    value={ledger[part]}
+                    whole={ledger.givenUpWh}
+                    label={`${text.ledger[part]}, ${option.name}`}
+                    working={() => ledgerWorking(part, option, language)}
+                  />,
+                ];
+              }),
             ),
           },
         }))}
@@ -74,11 +89,18 @@ export const LedgerSection = ({ study }: { readonly study: PlanStudy }) => {
   );
 };
 
-const Part = ({ value, whole }: { readonly value: number; readonly whole: number }) => {
+interface PartProps {
+  readonly value: number;
+  readonly whole: number;
+  readonly label: string;
+  readonly working: () => Working;
+}
+
+const Part = ({ value, whole, label, working }: PartProps) => {
   const language = useSettings((state) => state.language);
   return (
     <span className="ledger-value">
-      <b>{formatFigure(value, language)}</b>
+      <Figure size="inline" label={label} value={formatFigure(value, language)} working={working} />
       <span className="soft">
         {whole > 0 ? `${formatFixed((100 * value) / whole, language, 1)} %` : ''}
       </span>

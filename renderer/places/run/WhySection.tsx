@@ -9,6 +9,7 @@ import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import type { PlanStudy } from '#core/study/study.ts';
 import { peukertWorking, plainWorking } from '../../workings/rate-workings.ts';
+import { promiseWorking } from '../../workings/run-figure-workings.ts';
 import { runTimeWorking } from '../../workings/run-time-working.ts';
 
 /** The label's promise, Peukert's figure and the run, side by side, and why they differ. */
@@ -68,9 +69,16 @@ export const WhySection = ({ study }: { readonly study: PlanStudy }) => {
                 />
               ),
               share:
-                entry.plainMin > 0
-                  ? formatFigure((100 * entry.run.runTimeMin) / entry.plainMin, language, 2)
-                  : '–',
+                entry.plainMin > 0 ? (
+                  <Figure
+                    size="inline"
+                    label={`${text.missing}, ${entry.name}`}
+                    value={formatFigure((100 * entry.run.runTimeMin) / entry.plainMin, language, 2)}
+                    working={() => promiseWorking(entry, language)}
+                  />
+                ) : (
+                  '–'
+                ),
             },
           };
         })}

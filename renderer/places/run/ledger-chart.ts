@@ -68,7 +68,7 @@ export function ledgerChart(
             font,
             callback(value) {
               const name = study.options[Number(value)]?.name ?? '';
-              return name.length > 24 ? `${name.slice(0, 23)}…` : name;
+              return twoLines(name);
             },
           },
         },
@@ -83,6 +83,18 @@ export function ledgerChart(
       },
     },
   };
+}
+
+/** Longest line of a name beside its bar [characters]. */
+const lineLength = 20;
+
+/** A name broken at a blank near its middle; cut where even two lines are too short for it. */
+function twoLines(name: string): string[] {
+  if (name.length <= lineLength) return [name];
+  const blank = name.lastIndexOf(' ', lineLength);
+  const at = blank > 0 ? blank : lineLength;
+  const rest = name.slice(at).trim();
+  return [name.slice(0, at), rest.length > lineLength ? `${rest.slice(0, lineLength - 1)}…` : rest];
 }
 
 const channels = (colour: string): number[] => {
