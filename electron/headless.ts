@@ -1,3 +1,4 @@
+import { createReadStream } from 'node:fs';
 import { readFile, writeFile } from 'node:fs/promises';
 import { runHeadless } from '#core/headless/main.ts';
 import packageFile from '../package.json' with { type: 'json' };
@@ -9,6 +10,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   throw error;
 });
 
+const pieceBytes = 1 << 20;
+
 const readStandardInput = async (): Promise<string> => {
   const parts: Buffer[] = [];
   for await (const part of process.stdin) parts.push(Buffer.from(part as Uint8Array));
@@ -17,6 +20,10 @@ const readStandardInput = async (): Promise<string> => {
 
 process.exitCode = await runHeadless(process.argv.slice(2), {
   readText: (path) => (path === '-' ? readStandardInput() : readFile(path, 'utf8')),
+  readPieces: (path) =>
+    path === '-'
+      ? process.stdin.setEncoding('utf8')
+      : createReadStream(path, { encoding: 'utf8', highWaterMark: pieceBytes }),
   // `wx` fails with EEXIST in the same step that creates, so nothing can slip in between.
   writeText: (path, text, { overwrite }) => writeFile(path, text, { flag: overwrite ? 'w' : 'wx' }),
   writeBytes: (path, bytes, { overwrite }) =>

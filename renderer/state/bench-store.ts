@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 import { nominalVoltageV } from '#core/run/run-outing.ts';
-import type { LogMapping, LogProblem } from '#core/bench/index.ts';
+import type { LogDoubt, LogMapping, LogProblem } from '#core/bench/index.ts';
 import type { LogLoad } from '#core/plan/schema/leg-load.ts';
 import type { BenchAnswer, BenchRequest, FitAnswer, LogSummary } from '../workers/bench-message.ts';
 import { planStore } from './plan-store.ts';
@@ -15,7 +15,7 @@ export interface BenchLog {
   readonly share: number;
   readonly mapping: LogMapping | null;
   readonly problem: LogProblem | null;
-  readonly doubts: readonly string[];
+  readonly doubts: readonly LogDoubt[];
   readonly preview: readonly (readonly string[])[];
   readonly summary: LogSummary | null;
   readonly failure: string | null;

@@ -42,6 +42,7 @@ export const benchDe: BenchTexts = {
       'no volts': 'ohne Spannung',
       'repeated row': 'wiederholt',
       'repeated header': 'Kopf wiederholt',
+      'too many runs': 'zu viele Läufe',
     },
     run: 'Lauf',
     take: (run) => `${run} anpassen`,

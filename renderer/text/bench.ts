@@ -188,6 +188,7 @@ const en: BenchTexts = {
       'no volts': 'without volts',
       'repeated row': 'repeated',
       'repeated header': 'repeated header',
+      'too many runs': 'in too many runs',
     },
     run: 'Run',
     take: (run) => `Fit ${run}`,

@@ -1,4 +1,4 @@
-import type { BlockFit, LogMapping, LogProblem, Prediction } from '#core/bench/index.ts';
+import type { BlockFit, LogDoubt, LogMapping, LogProblem, Prediction } from '#core/bench/index.ts';
 import type { UnitLayout } from '#core/bench/fit/fit-run.ts';
 import type { LogLoad } from '#core/plan/schema/leg-load.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
@@ -64,7 +64,7 @@ export type BenchAnswer =
       readonly id: string;
       readonly mapping: LogMapping | null;
       readonly problem: LogProblem | null;
-      readonly doubts: readonly string[];
+      readonly doubts: readonly LogDoubt[];
       /** First rows of the file as cut into columns. */
       readonly preview: readonly (readonly string[])[];
     }

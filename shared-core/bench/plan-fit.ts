@@ -65,7 +65,8 @@ export function planFitRequest(
     };
     const prepared = prepare(request);
     if (!prepared.ok) {
-      trouble = { field: prepared.field, problem: prepared.problem, remedy: prepared.remedy };
+      const { ok: _refused, ...problem } = prepared;
+      trouble = problem;
       continue;
     }
     const deepest = Math.max(...prepared.runs.map((run) => run.deliveredAh));

@@ -2,6 +2,11 @@
 export interface HeadlessHost {
   /** Text of a file, or of standard input for `-`. Rejects with a `code` such as ENOENT. */
   readonly readText: (path: string) => Promise<string>;
+  /**
+   * Text of a file piece by piece, cut anywhere, for logs that would not fit in memory; without it a file is read whole.
+   * Rejects as `readText` does.
+   */
+  readonly readPieces?: (path: string) => AsyncIterable<string>;
   /** Writes a file. Rejects with code EEXIST where it exists and may not be replaced. */
   readonly writeText: (
     path: string,

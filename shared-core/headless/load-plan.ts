@@ -40,6 +40,25 @@ export async function readTextFile(
   }
 }
 
+/**
+ * Hands a file over piece by piece, so that a log of any length can be read; the one line that says why not, or null.
+ * Each piece is done with before the next is fetched.
+ */
+export async function readTextPieces(
+  host: HeadlessHost,
+  path: string,
+  take: (piece: string) => void,
+): Promise<string | null> {
+  const pieces = host.readPieces?.(path);
+  try {
+    if (pieces === undefined) take(await host.readText(path));
+    else for await (const piece of pieces) take(piece);
+    return null;
+  } catch (error) {
+    return `${path}: ${fileTrouble(error)}`;
+  }
+}
+
 /** Writes a file, or gives the one line that says why not. */
 export async function writeTextFile(
   host: HeadlessHost,

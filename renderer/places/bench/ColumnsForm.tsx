@@ -1,6 +1,7 @@
-import { timeFormats, type LogMapping } from '#core/bench/index.ts';
+import { doubtText, timeFormats, type LogMapping } from '#core/bench/index.ts';
 import { Choice, type ChoiceEntry } from '../../controls/ChoiceField.tsx';
 import { setMapping, type BenchLog } from '../../state/bench-store.ts';
+import { useSettings } from '../../state/settings-store.ts';
 import { benchTexts } from '../../text/bench.ts';
 import { useText } from '../../text/use-text.ts';
 
@@ -15,6 +16,7 @@ const senses = ['auto', 'discharge-positive', 'charge-positive'] as const;
 /** Which column is what, guessed, shown over the first rows, and changed where the guess is wrong. */
 export const ColumnsForm = ({ log, mapping }: ColumnsFormProps) => {
   const text = useText(benchTexts).logs;
+  const language = useSettings((state) => state.language);
   const columns: ChoiceEntry[] = mapping.columnNames.map((label, index) => ({
     value: String(index),
     label,
@@ -111,9 +113,10 @@ export const ColumnsForm = ({ log, mapping }: ColumnsFormProps) => {
       </div>
       {log.doubts.length === 0 ? null : (
         <ul className="bench-list soft">
-          {log.doubts.map((doubt) => (
-            <li key={doubt}>{doubt}</li>
-          ))}
+          {log.doubts.map((doubt) => {
+            const words = doubtText(doubt, language);
+            return <li key={words}>{`${words.charAt(0).toUpperCase()}${words.slice(1)}.`}</li>;
+          })}
         </ul>
       )}
       <Preview caption={text.preview} mapping={mapping} rows={log.preview} />

@@ -12,6 +12,7 @@ import { formatFixed } from '../../text/format.ts';
 import { useText } from '../../text/use-text.ts';
 import { FitResult } from './FitResult.tsx';
 import { Progress } from './LogCard.tsx';
+import { problemSentence } from './problem-sentence.ts';
 
 interface FitSectionProps {
   readonly option: Option;
@@ -74,10 +75,9 @@ export const FitSection = ({ option, optionIndex }: FitSectionProps) => {
         />
       ) : null}
       {problem === null ? null : (
-        <p
-          className="bench-trouble"
-          role="alert"
-        >{`${problem.field}: ${problem.problem}. ${problem.remedy}.`}</p>
+        <p className="bench-trouble" role="alert">
+          {problemSentence(problem, language, problem.field.replace(/^run /, ''))}
+        </p>
       )}
       {failure === null ? null : (
         <p className="bench-trouble" role="alert">

@@ -6,6 +6,7 @@ import { benchTexts } from '../../text/bench.ts';
 import { formatFixed } from '../../text/format.ts';
 import { useText } from '../../text/use-text.ts';
 import { ColumnsForm } from './ColumnsForm.tsx';
+import { problemSentence } from './problem-sentence.ts';
 import { RunsTable } from './RunsTable.tsx';
 
 interface LogCardProps {
@@ -46,7 +47,7 @@ export const LogCard = ({ log }: LogCardProps) => {
       </header>
       {log.failure === null ? null : <p className="bench-trouble">{log.failure}</p>}
       {log.problem === null ? null : (
-        <p className="bench-trouble">{`${log.problem.problem}. ${log.problem.remedy}.`}</p>
+        <p className="bench-trouble">{problemSentence(log.problem, language)}</p>
       )}
       {log.state === 'mapping' && log.mapping !== null ? (
         <>

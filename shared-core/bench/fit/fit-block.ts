@@ -2,6 +2,7 @@ import type { FittedValue } from '../../plan/schema/bench.ts';
 import type { Block } from '../../plan/schema/block.ts';
 import type { Fitted } from '../../plan/schema/fitted.ts';
 import type { LoggedRun } from '../log/logged-run.ts';
+import type { LogProblem } from '../log/mapping.ts';
 import { ratingEndVoltagePerCell } from '../../battery/end-voltage.ts';
 import { decode, type Decoded } from './decode.ts';
 import { deliveredAh } from './delivered.ts';
@@ -54,12 +55,7 @@ export interface BlockFit {
 
 export type FitOutcome =
   | { readonly ok: true; readonly fit: BlockFit }
-  | {
-      readonly ok: false;
-      readonly field: string;
-      readonly problem: string;
-      readonly remedy: string;
-    };
+  | ({ readonly ok: false } & LogProblem);
 
 /** Least share of the rated charge a run must take out to say anything about capacity. */
 const leastShare = 0.1;
@@ -130,6 +126,10 @@ export function prepare(
         field: `run ${run.name}`,
         problem: 'holds no discharge',
         remedy: 'choose another run, or check the sign of the current',
+        de: {
+          problem: 'enthält keine Entladung',
+          remedy: 'einen anderen Lauf wählen oder das Vorzeichen des Stroms prüfen',
+        },
       };
     if (cut.deliveredAh < leastShare * block.capacityAh)
       return {
@@ -137,6 +137,10 @@ export function prepare(
         field: `run ${run.name}`,
         problem: `takes out only ${cut.deliveredAh.toPrecision(3)} A·h of a ${block.capacityAh} A·h block`,
         remedy: 'log a longer discharge, or choose the block that was measured',
+        de: {
+          problem: `entnimmt nur ${cut.deliveredAh.toPrecision(3)} A·h einem Block von ${block.capacityAh} A·h`,
+          remedy: 'eine längere Entladung aufzeichnen oder den gemessenen Block wählen',
+        },
       };
     if (cut.deliveredAh > 3 * block.capacityAh)
       return {
@@ -144,6 +148,10 @@ export function prepare(
         field: `run ${run.name}`,
         problem: `takes out ${cut.deliveredAh.toPrecision(3)} A·h of a ${block.capacityAh} A·h block`,
         remedy: 'check the unit of the current, the strings in parallel, and the block of the plan',
+        de: {
+          problem: `entnimmt ${cut.deliveredAh.toPrecision(3)} A·h einem Block von ${block.capacityAh} A·h`,
+          remedy: 'Einheit des Stroms, parallele Stränge und den Block des Plans prüfen',
+        },
       };
     const trouble = voltageTrouble(cut, block, layout);
     if (trouble !== null) return trouble;
@@ -155,6 +163,7 @@ export function prepare(
       field: 'log',
       problem: 'no run was chosen',
       remedy: 'name at least one run of the log',
+      de: { problem: 'kein Lauf ist gewählt', remedy: 'mindestens einen Lauf wählen' },
     };
   return { ok: true, runs };
 }
@@ -174,6 +183,10 @@ function voltageTrouble(
     field: `run ${run.name}`,
     problem: `half-way through reads ${(middle * layout.cells).toPrecision(3)} V, which does not fit ${layout.cells} ${block.chemistry} cell groups in series`,
     remedy: 'check the column of volts, its unit, and the chemistry and cell groups of the block',
+    de: {
+      problem: `zeigt auf halbem Weg ${(middle * layout.cells).toPrecision(3)} V; das passt nicht zu ${layout.cells} Zellgruppen (${block.chemistry}) in Reihe`,
+      remedy: 'Spalte und Einheit der Spannung sowie Chemie und Zellgruppen des Blocks prüfen',
+    },
   };
 }
 

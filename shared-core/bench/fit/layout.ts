@@ -37,6 +37,11 @@ export function layoutFor(option: Option, run: LoggedRun): LogResult<UnitLayout>
       problem: `the log holds ${units} columns of volts, but a string of option "${option.name}" has ${seriesCount} blocks with ${groups} cell groups`,
       remedy:
         'map the volts of the whole pack, or all blocks, or all cell groups, or correct the pack of the option',
+      de: {
+        problem: `das Protokoll enthält ${units} Spalten mit Spannung, ein Strang der Option „${option.name}“ aber ${seriesCount} Blöcke mit ${groups} Zellgruppen`,
+        remedy:
+          'die Spannung des ganzen Packs, aller Blöcke oder aller Zellgruppen zuordnen oder den Pack der Option berichtigen',
+      },
     },
   };
 }

@@ -11,10 +11,16 @@ export function growingColumn(precision: 'single' | 'double'): GrowingColumn {
     precision === 'single' ? new Float32Array(size) : new Float64Array(size);
   const chunkSize = 65536;
   const chunks: (Float32Array | Float64Array)[] = [];
-  let last = make(chunkSize);
+  // Many short runs must not each cost a whole chunk.
+  let last = make(64);
   let used = 0;
   return {
     push: (value) => {
+      if (used === last.length && used < chunkSize) {
+        const longer = make(Math.min(chunkSize, used * 4));
+        longer.set(last);
+        last = longer;
+      }
       if (used === chunkSize) {
         chunks.push(last);
         last = make(chunkSize);

@@ -1,5 +1,6 @@
 import { readHeader, type ColumnRole, type HeaderReading } from './column-role.ts';
-import type { LogMapping, LogResult, MappingGuess, QuantityColumn } from './mapping.ts';
+import type { LogDoubt } from './doubt.ts';
+import type { LogMapping, LogProblem, LogResult, MappingGuess, QuantityColumn } from './mapping.ts';
 import { parseNumber } from './parse-number.ts';
 import { guessTimeFormat, type TimeFormat } from './parse-time.ts';
 import { sniffLog, type LogShape } from './sniff.ts';
@@ -28,9 +29,13 @@ export function guessMapping(sample: string, hints: LogHints): LogResult<Mapping
       'file',
       'no line of the file holds two numbers',
       'export the log as text with one row per reading',
+      {
+        problem: 'keine Zeile der Datei enthält zwei Zahlen',
+        remedy: 'das Protokoll als Text mit einer Zeile je Ablesung ausgeben',
+      },
     );
   }
-  const doubts: string[] = [];
+  const doubts: LogDoubt[] = [];
   const columns = shape.columnNames.map((name, index) => classify(name, index, shape));
   assignByValues(columns, shape, hints, doubts);
   const time = pick(columns, 'time', doubts);
@@ -45,25 +50,25 @@ export function guessMapping(sample: string, hints: LogHints): LogResult<Mapping
       'time',
       `no column of time among ${found}`,
       'name the column with --map time=COLUMN',
+      missing('Zeit', found),
     );
   if (current === null)
     return refuse(
       'current',
       `no column of current among ${found}`,
       'name the column with --map current=COLUMN',
+      missing('Strom', found),
     );
   if (voltage === null && units.length === 0)
     return refuse(
       'voltage',
       `no column of volts among ${found}`,
       'name the column with --map voltage=COLUMN',
+      missing('Spannung', found),
     );
   const temperature = pick(columns, 'temperature', doubts);
   const sense = current.header.sense ?? 'auto';
-  if (sense === 'auto')
-    doubts.push(
-      `the sign of "${current.name}" is taken from the volts: they fall while the pack is discharged`,
-    );
+  if (sense === 'auto') doubts.push({ kind: 'sense-by-volts', column: current.name });
   return {
     ok: true,
     value: {
@@ -141,33 +146,39 @@ function classify(name: string, index: number, shape: LogShape): Column {
     role = cells.some((cell) => cell.trim() !== '') && header.role !== 'other' ? 'run' : 'other';
   // A name such as "cell" or "rate" may also number its runs; anything else numeric under such a name is left alone.
   else if (role === 'run' && !cells.every((cell) => /^\s*\d+\s*$/.test(cell))) role = 'other';
+  // What changes all the time numbers the rows and not the runs.
+  if (role === 'run' && changesOften(cells)) role = 'other';
   return { index, header, role, name };
 }
 
+function changesOften(cells: readonly string[]): boolean {
+  const changes = cells.filter((cell, row) => row > 0 && cell !== cells[row - 1]).length;
+  return cells.length > 5 && changes > cells.length / 3;
+}
+
 /** First column of a role; a doubt where there are several. */
-function pick(columns: readonly Column[], role: ColumnRole, doubts: string[]): Column | null {
+function pick(columns: readonly Column[], role: ColumnRole, doubts: LogDoubt[]): Column | null {
   const found = columns.filter((column) => column.role === role);
   if (found.length > 1) {
-    doubts.push(
-      `"${found[0]!.name}" is taken as ${role}; ${found
-        .slice(1)
-        .map((column) => `"${column.name}"`)
-        .join(', ')} would do too`,
-    );
+    doubts.push({
+      kind: 'several',
+      role,
+      taken: found[0]!.name,
+      others: found.slice(1).map((column) => column.name),
+    });
   }
   return found[0] ?? null;
 }
 
-function timeFormat(column: Column, shape: LogShape, doubts: string[]): TimeFormat {
+function timeFormat(column: Column, shape: LogShape, doubts: LogDoubt[]): TimeFormat {
   const guess =
     guessTimeFormat(
       shape.rows.map((row) => row[column.index]!),
       shape.decimal,
     ) ?? 's';
-  if (guess === 'day-first') doubts.push(`dates of "${column.name}" are read day first`);
+  if (guess === 'day-first') doubts.push({ kind: 'day-first', column: column.name });
   if (guess !== 's') return guess;
-  if (column.header.timeUnit === null)
-    doubts.push(`"${column.name}" names no unit; seconds are assumed`);
+  if (column.header.timeUnit === null) doubts.push({ kind: 'no-time-unit', column: column.name });
   return column.header.timeUnit ?? 's';
 }
 
@@ -176,7 +187,7 @@ function assignByValues(
   columns: Column[],
   shape: LogShape,
   hints: LogHints,
-  doubts: string[],
+  doubts: LogDoubt[],
 ): void {
   if (shape.columnNames.some((name) => readHeader(name).role !== 'other')) return;
   const values = columns.map((column) =>
@@ -189,7 +200,7 @@ function assignByValues(
     if (index === undefined) return;
     free.delete(index);
     columns[index] = { ...columns[index]!, role };
-    doubts.push(`column ${index + 1} has no name and is taken as ${role}`);
+    doubts.push({ kind: 'nameless', column: index + 1, role });
   };
   const rising = (index: number) =>
     values[index]!.every((value, row, all) => row === 0 || value >= all[row - 1]!) &&
@@ -207,6 +218,16 @@ function assignByValues(
   take([...free][0], 'current');
 }
 
-function refuse(field: string, problem: string, remedy: string): LogResult<never> {
-  return { ok: false, problem: { field, problem, remedy } };
+const missing = (what: string, found: string) => ({
+  problem: `unter ${found} ist keine Spalte für ${what}`,
+  remedy: 'die Spalte selbst wählen',
+});
+
+function refuse(
+  field: string,
+  problem: string,
+  remedy: string,
+  de: NonNullable<LogProblem['de']>,
+): LogResult<never> {
+  return { ok: false, problem: { field, problem, remedy, de } };
 }

@@ -34,17 +34,26 @@ export function finishRun(raw: RawColumns, sense: CurrentSense): LoggedRun {
     ...(raw.voltageV === null ? [] : [raw.voltageV]),
     ...raw.unitVoltageV,
   ];
-  const kept: number[] = [];
-  for (const row of order) {
-    const before = kept.at(-1);
+  const place = (index: number) => (order === null ? index : order[index]!);
+  const kept = new Uint32Array(raw.timeS.length);
+  let count = 0;
+  for (let index = 0; index < raw.timeS.length; index += 1) {
+    const row = place(index);
+    const before = kept[count - 1];
     // Two rows at one time are a switched load; only a row that says the same again is a repetition.
     const repeats =
       before !== undefined &&
       raw.timeS[row] === raw.timeS[before] &&
       columns.every((column) => column[row] === column[before]);
-    if (!repeats) kept.push(row);
+    if (!repeats) {
+      kept[count] = row;
+      count += 1;
+    }
   }
-  const take = (column: Float64Array) => Float64Array.from(kept, (row) => column[row]!);
+  // A log in order and without repetitions, the usual one, needs no second copy of its columns.
+  const isPlain = order === null && count === raw.timeS.length;
+  const take = (column: Float64Array) =>
+    isPlain ? column : Float64Array.from({ length: count }, (_, index) => column[kept[index]!]!);
   const timeS = take(raw.timeS);
   const currentA = take(raw.currentA);
   const voltageV = raw.voltageV === null ? null : take(raw.voltageV);
@@ -60,25 +69,26 @@ export function finishRun(raw: RawColumns, sense: CurrentSense): LoggedRun {
     unitVoltageV,
     temperatureC: raw.temperatureC === null ? null : filled(take(raw.temperatureC)),
     sortedRows: moved,
-    repeatedRows: raw.timeS.length - kept.length,
+    repeatedRows: raw.timeS.length - count,
     gaps: findGaps(timeS),
     turned,
   };
 }
 
+/** Rows in order of time; null where they stand in order already. */
 function timeOrder(timeS: Float64Array): {
-  order: ArrayLike<number> & Iterable<number>;
-  moved: number;
+  readonly order: Uint32Array | null;
+  readonly moved: number;
 } {
-  const order = Uint32Array.from(timeS, (_, index) => index);
   let moved = 0;
   let highest = Number.NEGATIVE_INFINITY;
   for (const time of timeS) {
     if (time < highest) moved += 1;
     else highest = time;
   }
+  if (moved === 0) return { order: null, moved };
   // The sort is stable, so rows of one time keep the order of the file.
-  if (moved > 0) order.sort((a, b) => timeS[a]! - timeS[b]!);
+  const order = Uint32Array.from(timeS, (_, index) => index).sort((a, b) => timeS[a]! - timeS[b]!);
   return { order, moved };
 }
 
@@ -107,17 +117,22 @@ function signAbove(current: number, threshold: number): number {
   return Math.abs(current) <= threshold ? 0 : Math.sign(current);
 }
 
+const sampledSteps = 20_000;
+
 function findGaps(timeS: Float64Array): LoggedRun['gaps'] {
   if (timeS.length < 3) return { count: 0, longestS: 0 };
+  // The usual interval is the median of a sample spread over the log.
+  const apart = Math.max(1, Math.floor((timeS.length - 1) / sampledSteps));
   const steps = Float64Array.from(
-    { length: timeS.length - 1 },
-    (_, row) => timeS[row + 1]! - timeS[row]!,
-  );
-  const usual = steps.toSorted()[Math.floor(steps.length / 2)]!;
+    { length: Math.floor((timeS.length - 1) / apart) },
+    (_, index) => timeS[index * apart + 1]! - timeS[index * apart]!,
+  ).sort();
+  const usual = steps[Math.floor(steps.length / 2)]!;
   const limit = Math.max(60, usual * 10);
   let count = 0;
   let longestS = 0;
-  for (const step of steps) {
+  for (let row = 1; row < timeS.length; row += 1) {
+    const step = timeS[row]! - timeS[row - 1]!;
     if (step <= limit) continue;
     count += 1;
     longestS = Math.max(longestS, step);

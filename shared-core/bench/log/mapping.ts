@@ -1,3 +1,5 @@
+import type { Language } from '../../plan/language.ts';
+import type { LogDoubt } from './doubt.ts';
 import type { DecimalMark } from './parse-number.ts';
 import type { TimeFormat } from './parse-time.ts';
 
@@ -34,7 +36,7 @@ export interface LogMapping {
 /** A proposal with what the reader should look at before agreeing. */
 export interface MappingGuess {
   readonly mapping: LogMapping;
-  readonly doubts: readonly string[];
+  readonly doubts: readonly LogDoubt[];
 }
 
 /** A log that cannot be read as it stands: which part, what is wrong, how to mend it. */
@@ -42,6 +44,16 @@ export interface LogProblem {
   readonly field: string;
   readonly problem: string;
   readonly remedy: string;
+  /** The same in German, for problems that can show on screen. */
+  readonly de?: { readonly problem: string; readonly remedy: string };
+}
+
+/** What is wrong and how to mend it, in a language. */
+export function problemIn(
+  problem: LogProblem,
+  language: Language,
+): { readonly problem: string; readonly remedy: string } {
+  return language === 'de' ? (problem.de ?? problem) : problem;
 }
 
 export type LogResult<T> =

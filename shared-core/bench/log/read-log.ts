@@ -14,7 +14,8 @@ export type DropReason =
   | 'no current'
   | 'no volts'
   | 'repeated row'
-  | 'repeated header';
+  | 'repeated header'
+  | 'too many runs';
 
 /** What was read and what was left out, with reasons; nothing is changed silently. */
 export interface ReadLog {
@@ -23,6 +24,9 @@ export interface ReadLog {
   readonly rowsKept: number;
   readonly dropped: ReadonlyMap<DropReason, number>;
 }
+
+/** More runs than this in one file mean that the column of runs is none. */
+const mostRuns = 1000;
 
 /** Takes a log piece by piece, cut anywhere; the caller decides how the pieces come and when to stop. */
 export interface LogReader {
@@ -78,6 +82,7 @@ export function createLogReader(mapping: LogMapping): LogReader {
     if ((voltage !== null && Number.isNaN(voltage)) || units.some(Number.isNaN))
       return drop('no volts');
     const run = runOf(cells, time);
+    if (run === null) return drop('too many runs');
     if (mapping.time.format === 'h:m:s' && time + run.dayOffset < run.lastTime - 43200)
       run.dayOffset += 86400;
     const seconds = time + run.dayOffset;
@@ -96,10 +101,11 @@ export function createLogReader(mapping: LogMapping): LogReader {
   };
 
   /** Without a run column, a time that falls back to where the log began opens a new run. */
-  const runOf = (cells: readonly string[], time: number): RawRun => {
+  const runOf = (cells: readonly string[], time: number): RawRun | null => {
     if (mapping.run.length > 0)
       return open(mapping.run.map((column) => cells[column]!.trim()).join(' / '));
     const current = open(restarts === 1 ? 'log' : `log ${restarts}`);
+    if (current === null) return null;
     const first = firstTimes.get(current.name);
     if (first === undefined) firstTimes.set(current.name, time);
     else if (
@@ -110,15 +116,16 @@ export function createLogReader(mapping: LogMapping): LogReader {
     ) {
       restarts += 1;
       const next = open(`log ${restarts}`);
-      firstTimes.set(next.name, time);
+      if (next !== null) firstTimes.set(next.name, time);
       return next;
     }
     return current;
   };
   const firstTimes = new Map<string, number>();
-  const open = (name: string): RawRun => {
+  const open = (name: string): RawRun | null => {
     let run = runs.get(name);
     if (run === undefined) {
+      if (runs.size >= mostRuns) return null;
       run = {
         name,
         time: growingColumn('double'),

@@ -1,29 +1,18 @@
 import {
   applyFit,
-  applyMapText,
   chooseRuns,
-  createLogReader,
   fitBlock,
-  guessMapping,
   leaveOneOut,
   planFitRequest,
-  plainMapping,
   remarkText,
-  type LoggedRun,
 } from '../../bench/index.ts';
 import { writePlan } from '../../plan/write-plan.ts';
-import type { Plan } from '../../plan/schema/plan.ts';
+import { fileName, readLogs } from '../fit-logs.ts';
 import { fitRecordJson, fitText } from '../fit-report.ts';
 import { jsonText } from '../json-text.ts';
-import { loadPlan, readTextFile, writeTextFile } from '../load-plan.ts';
-import { done, forceOption, jsonOption, refuse, type Verb, type VerbCall } from '../verb.ts';
-
-const sampleLength = 65_536;
-const noTable = {
-  field: 'file',
-  problem: 'is no table',
-  remedy: 'export the log as text with one row per reading',
-};
+import { loadPlan, writeTextFile } from '../load-plan.ts';
+import { problemWords } from '../problem-words.ts';
+import { done, forceOption, jsonOption, refuse, type Verb } from '../verb.ts';
 
 export const fitVerb: Verb = {
   name: 'fit',
@@ -32,7 +21,11 @@ export const fitVerb: Verb = {
   details: [
     'The columns of each log are guessed from header and values and told on standard error; --map changes them:',
     '  --map time=elapsed:min,current=I_batt:charge-positive,voltage=U_pack,units=cell1+cell2,temperature=T,run=rate',
-    'Every run is taken to begin full. With two or more runs each is also predicted from the others.',
+    'A time takes s, ms, min, h, days, h:m:s, iso, day-first or month-first after the colon, a quantity a factor such as x0.001;',
+    'columns are named by header or counted from 1, and none drops a role.',
+    'A run is taken to begin full unless its first volts speak against it; --start says it. With two or more runs each is',
+    'also predicted from the others. The fitted plan then predicts: run fitted.wain --current 5 --to 21',
+    'Example: fit cart.wain --log test.csv --map time=Elapsed:min,current=Amps,voltage=Volts --out fitted.wain',
   ],
   options: [
     {
@@ -63,6 +56,11 @@ export const fitVerb: Verb = {
       value: 'C',
       meaning: 'block temperature at the start, where none was logged [°C]',
     },
+    {
+      name: '--start',
+      value: 'PERCENT',
+      meaning: 'charge at which the runs began [%]; else by their first volts',
+    },
     { name: '--date', value: 'YYYY-MM-DD', meaning: 'date of the test, for the record' },
     { name: '--out', value: 'FILE', meaning: 'write the plan with the fitted values' },
     forceOption,
@@ -86,10 +84,16 @@ export const fitVerb: Verb = {
       return refuse(
         `--temperature: ${temperature} is no temperature from -30 to 60 °C. Write for example --temperature 20.`,
       );
+    const start = value('--start');
+    const startPercent = start === undefined ? null : Number(start);
+    if (startPercent !== null && !(startPercent >= 20 && startPercent <= 100))
+      return refuse(
+        `--start: ${start} is no charge from 20 to 100 %. Write for example --start 80.`,
+      );
     const read = await readLogs(call, plan, logs);
     if (!read.ok) return refuse(read.line);
     const chosen = chooseRuns(read.runs, values('--run'));
-    if (!chosen.ok) return refuse(lineOf(chosen.problem));
+    if (!chosen.ok) return refuse(problemWords(chosen.problem));
     const names = logs.map(fileName);
     const source =
       `fitted from ${names.join(', ')} (${chosen.value.map((run) => run.name).join(', ')}) on ${date}`.slice(
@@ -99,11 +103,12 @@ export const fitVerb: Verb = {
     const request = planFitRequest(plan, chosen.value, {
       optionId: value('--option') ?? null,
       temperatureC,
+      startPercent,
       source,
     });
-    if (!request.ok) return refuse(lineOf(request.problem));
+    if (!request.ok) return refuse(problemWords(request.problem));
     const outcome = fitBlock(request.value.request);
-    if (!outcome.ok) return refuse(lineOf(outcome));
+    if (!outcome.ok) return refuse(problemWords(outcome));
     const tests = leaveOneOut(request.value.request);
     const { option } = request.value;
     const { layout } = request.value.request;
@@ -131,73 +136,3 @@ export const fitVerb: Verb = {
     return done;
   },
 };
-
-type ReadLogs =
-  | { readonly ok: true; readonly runs: readonly LoggedRun[] }
-  | { readonly ok: false; readonly line: string };
-
-/** Reads every log with its own guessed mapping; what was guessed and left out goes to standard error. */
-async function readLogs(
-  { host, values }: VerbCall,
-  plan: Plan,
-  paths: readonly string[],
-): Promise<ReadLogs> {
-  const runs: LoggedRun[] = [];
-  const { block, seriesCount } = plan.options[0]!.pack;
-  const nominalPerCellV = { agm: 2, gel: 2, flooded: 2, lfp: 3.2, nmc: 3.65 }[block.chemistry];
-  for (const path of paths) {
-    const text = await readTextFile(host, path);
-    if (!text.ok) return text;
-    const guess = guessMapping(text.text.slice(0, sampleLength), {
-      nominalVoltageV: nominalPerCellV * block.cellGroups * seriesCount,
-    });
-    const maps = values('--map');
-    // A guess that lacks a column may still be completed by --map.
-    const start = guess.ok
-      ? guess.value.mapping
-      : maps.length > 0
-        ? plainMapping(text.text.slice(0, sampleLength))
-        : null;
-    if (start === null)
-      return { ok: false, line: `${path}: ${lineOf(guess.ok ? noTable : guess.problem)}` };
-    const mapping = applyMapText(start, maps.join(','));
-    if (!mapping.ok) return { ok: false, line: lineOf(mapping.problem) };
-    if (guess.ok && maps.length === 0)
-      for (const doubt of guess.value.doubts) host.err(`${path}: ${doubt}\n`);
-    const reader = createLogReader(mapping.value);
-    for (let from = 0; from < text.text.length; from += 1 << 20)
-      reader.push(text.text.slice(from, from + (1 << 20)));
-    const log = reader.finish();
-    for (const [reason, count] of log.dropped)
-      host.err(`${path}: ${count} of ${log.rowsRead} rows left out: ${reason}\n`);
-    for (const run of log.runs) {
-      if (run.sortedRows > 0)
-        host.err(`${path}: run ${run.name}: ${run.sortedRows} rows out of order were sorted in\n`);
-      if (run.gaps.count > 0)
-        host.err(
-          `${path}: run ${run.name}: ${run.gaps.count} gaps, the longest ${Math.round(run.gaps.longestS)} s\n`,
-        );
-    }
-    runs.push(
-      ...log.runs.map((run) =>
-        paths.length > 1 && log.runs.length === 1
-          ? { ...run, name: `${fileName(path)} / ${run.name}` }
-          : run,
-      ),
-    );
-  }
-  return { ok: true, runs };
-}
-
-function fileName(path: string): string {
-  return path.split(/[\\/]/).at(-1) ?? path;
-}
-
-function lineOf(problem: {
-  readonly field: string;
-  readonly problem: string;
-  readonly remedy: string;
-}): string {
-  const remedy = problem.remedy.charAt(0).toUpperCase() + problem.remedy.slice(1);
-  return `${problem.field}: ${problem.problem}. ${remedy}.`;
-}
