@@ -1,11 +1,14 @@
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
+import { Button } from '../controls/Button.tsx';
 import { Drawer } from '../controls/Dialog.tsx';
 import { Tabs } from '../controls/Tabs.tsx';
 import { severities } from '../state/findings-of.ts';
 import { hideFindings, showFindings, useFindingsView } from '../state/findings-view.ts';
 import { useStudy } from '../state/study-store.ts';
 import { appTexts } from '../text/app.ts';
+import { findingTexts } from '../text/findings.ts';
 import { useText } from '../text/use-text.ts';
+import { RulesDialog } from './dialogs/RulesDialog.tsx';
 import { FindingCard } from './FindingCard.tsx';
 import type { Finding } from '#core/findings/finding.ts';
 import { joinFindings, type JoinedFinding } from '#core/findings/join-findings.ts';
@@ -14,6 +17,8 @@ import './findings.css';
 /** Every finding in full: what, what follows, what to do, where the rule comes from, and the way to the field. */
 export const FindingsDrawer = () => {
   const text = useText(appTexts);
+  const own = useText(findingTexts);
+  const [areRulesOpen, setRules] = useState(false);
   const { isOpen, optionId } = useFindingsView();
   const { study } = useStudy();
   const findings = study?.findings ?? [];
@@ -46,7 +51,13 @@ export const FindingsDrawer = () => {
           body: <FindingList findings={view.findings} showOption={view.id === 'all'} />,
         }))}
       />
-      <p className="findings-care">{text.care}</p>
+      <div className="findings-foot">
+        <Button icon="slider" onPress={() => setRules(true)}>
+          {own.rules}
+        </Button>
+        <p className="findings-care">{text.care}</p>
+      </div>
+      <RulesDialog isOpen={areRulesOpen} onClose={() => setRules(false)} />
     </Drawer>
   );
 };

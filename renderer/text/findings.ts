@@ -1,3 +1,5 @@
+import type { LimitGroup } from '#core/findings/limits.ts';
+import type { RuleState } from '#core/findings/rule-list.ts';
 import type { Texts } from './use-text.ts';
 
 interface FindingTexts {
@@ -13,6 +15,20 @@ interface FindingTexts {
   readonly inWiringNone: string;
   readonly openQuestions: (count: number) => string;
   readonly showAll: string;
+  readonly rules: string;
+  readonly rulesLead: string;
+  readonly limits: string;
+  readonly limitsLead: string;
+  readonly groups: Readonly<Record<LimitGroup['id'], string>>;
+  readonly usual: (value: string) => string;
+  readonly reset: (title: string) => string;
+  readonly resetAll: string;
+  readonly usedBy: (ids: string) => string;
+  readonly rule: string;
+  readonly looksFor: string;
+  readonly restsOn: string;
+  readonly state: string;
+  readonly states: Readonly<Record<RuleState['state'], string>>;
 }
 
 /** Words of the findings list beyond those the shell shares. */
@@ -30,6 +46,28 @@ export const findingTexts: Texts<FindingTexts> = {
     inWiringNone: 'Nothing stands against this wiring.',
     openQuestions: (count) => (count === 1 ? '1 not checked' : `${count} not checked`),
     showAll: 'All findings',
+    rules: 'Rules and limits',
+    rulesLead: 'Every rule, and what it says of this plan.',
+    limits: 'Limits',
+    limitsLead:
+      'Where sources disagree, the limit is yours. It is kept in this plan and every rule asks it at once.',
+    groups: {
+      pack: 'Pack and run',
+      charge: 'Charging',
+      supply: 'Supply of accessories',
+      drive: 'Motors, start and brakes',
+      wiring: 'Wires and fuses',
+      care: 'Care and storage',
+    },
+    usual: (value) => `Usual: ${value}`,
+    reset: (title) => `Back to the usual: ${title}`,
+    resetAll: 'All back to the usual',
+    usedBy: (ids) => `asked by ${ids}`,
+    rule: 'Rule',
+    looksFor: 'What it looks for',
+    restsOn: 'Rests on',
+    state: 'In this plan',
+    states: { stands: 'stands', 'not-checked': 'not checked', clear: 'nothing found' },
   },
   de: {
     concerns: (names) => `Betrifft: ${names}`,
@@ -44,5 +82,27 @@ export const findingTexts: Texts<FindingTexts> = {
     inWiringNone: 'Gegen diese Verkabelung spricht nichts.',
     openQuestions: (count) => `${count} nicht geprüft`,
     showAll: 'Alle Befunde',
+    rules: 'Regeln und Grenzen',
+    rulesLead: 'Jede Regel, und was sie zu diesem Plan sagt.',
+    limits: 'Grenzen',
+    limitsLead:
+      'Wo Quellen uneins sind, bestimmen Sie die Grenze. Sie steht in diesem Plan, und jede Regel fragt sie sofort.',
+    groups: {
+      pack: 'Akku und Fahrt',
+      charge: 'Laden',
+      supply: 'Versorgung des Zubehörs',
+      drive: 'Motoren, Anfahren und Bremsen',
+      wiring: 'Leitungen und Sicherungen',
+      care: 'Pflege und Lagerung',
+    },
+    usual: (value) => `Üblich: ${value}`,
+    reset: (title) => `Zurück zum Üblichen: ${title}`,
+    resetAll: 'Alle zurück zum Üblichen',
+    usedBy: (ids) => `gefragt von ${ids}`,
+    rule: 'Regel',
+    looksFor: 'Wonach sie sucht',
+    restsOn: 'Beruht auf',
+    state: 'In diesem Plan',
+    states: { stands: 'trifft zu', 'not-checked': 'nicht geprüft', clear: 'nichts gefunden' },
   },
 };

@@ -222,6 +222,5 @@ export const wiringDe: WiringTexts = {
     verdicts: { passed: 'bestanden', failed: 'nicht bestanden', open: 'offen' },
     counts: (passed, failed, open) =>
       `${passed} bestanden, ${failed} nicht bestanden, ${open} offen`,
-    inhibit: 'Fahrsperre beim Laden',
   },
 };

@@ -156,7 +156,6 @@ export interface WiringTexts {
     readonly no: string;
     readonly verdicts: Readonly<Record<CommissioningStep['verdict'], string>>;
     readonly counts: (passed: number, failed: number, open: number) => string;
-    readonly inhibit: string;
   };
 }
 
@@ -379,7 +378,6 @@ const wiringEn: WiringTexts = {
     no: 'not so',
     verdicts: { passed: 'passed', failed: 'failed', open: 'open' },
     counts: (passed, failed, open) => `${passed} passed, ${failed} failed, ${open} open`,
-    inhibit: 'Drive inhibit while charging',
   },
 };
 

@@ -44,9 +44,9 @@ export function matchCharger(
     matchCellCount(pack, charger, language),
     matchEndVoltage(pack, charger, wanted, ambientC, thresholds, language),
     matchFloatVoltage(charger, wanted, ambientC, thresholds, language),
-    matchCurrent(pack, charger, language),
+    matchCurrent(pack, charger, thresholds.charge, language),
     matchPort(option.portLimitA, charger, language),
-    matchTemperature(pack, ambientC, remainingPercent, language),
+    matchTemperature(pack, ambientC, remainingPercent, thresholds.charge, language),
     matchPulses(pack, charger, language),
   ];
   const verdict = aspects

@@ -2,19 +2,20 @@ import { chemistryTraits } from '../battery/chemistry.ts';
 import { amount } from '../findings/amount.ts';
 import type { Language } from '../plan/language.ts';
 import type { Charger } from '../plan/schema/charger.ts';
+import type { ChargeThresholds } from '../plan/schema/charge-thresholds.ts';
 import type { Pack } from '../plan/schema/option.ts';
 import type { MatchAspect } from './match-result.ts';
 
-/** Usual window of the charge current over capacity [A/(A·h)]: lead 0.1 to 0.3 (published), lithium up to 0.5. */
-const usualWindow = {
-  lead: { low: 0.1, high: 0.3 },
-  lithium: { low: 0, high: 0.5 },
-} as const;
-
 /** What the pack takes [A]: its own limits where stated, else what is usual; `high` from whatever gives in first. */
-export function chargeCurrentWindow(pack: Pack): { readonly lowA: number; readonly highA: number } {
+export function chargeCurrentWindow(
+  pack: Pack,
+  { leadLowPerAh, leadHighPerAh, lithiumHighPerAh }: ChargeThresholds,
+): { readonly lowA: number; readonly highA: number } {
   const { block, parallelCount } = pack;
-  const usual = usualWindow[chemistryTraits[block.chemistry].family];
+  const usual =
+    chemistryTraits[block.chemistry].family === 'lead'
+      ? { low: leadLowPerAh, high: leadHighPerAh }
+      : { low: 0, high: lithiumHighPerAh };
   const ownA = block.maximumChargeA ?? usual.high * block.capacityAh;
   const bmsA = block.bms?.continuousChargeA ?? Number.POSITIVE_INFINITY;
   return {
@@ -23,8 +24,13 @@ export function chargeCurrentWindow(pack: Pack): { readonly lowA: number; readon
   };
 }
 
-export function matchCurrent(pack: Pack, charger: Charger, language: Language): MatchAspect {
-  const { lowA, highA } = chargeCurrentWindow(pack);
+export function matchCurrent(
+  pack: Pack,
+  charger: Charger,
+  thresholds: ChargeThresholds,
+  language: Language,
+): MatchAspect {
+  const { lowA, highA } = chargeCurrentWindow(pack, thresholds);
   const given = amount(charger.currentA, 'A', language);
   const most = amount(highA, 'A', language);
   const least = amount(lowA, 'A', language);

@@ -3,6 +3,7 @@ import { amount } from '../findings/amount.ts';
 import type { Language } from '../plan/language.ts';
 import type { Chemistry } from '../plan/schema/block.ts';
 import type { Charger } from '../plan/schema/charger.ts';
+import type { ChargeThresholds } from '../plan/schema/charge-thresholds.ts';
 import type { Pack } from '../plan/schema/option.ts';
 import { packGroups } from './charge-wishes.ts';
 import type { MatchAspect } from './match-result.ts';
@@ -15,10 +16,6 @@ export const chemistryNames: Readonly<Record<Chemistry, string>> = {
   lfp: 'LFP',
   nmc: 'NMC',
 };
-
-/** Lead below this charge can freeze in hard frost: its acid is nearly water [%]. Common practice, no source. */
-const flatLeadPercent = 40;
-const leadFreezesBelowC = -10;
 
 export function matchChemistry(pack: Pack, charger: Charger, language: Language): MatchAspect {
   const { chemistry } = pack.block;
@@ -68,28 +65,32 @@ export function matchTemperature(
   pack: Pack,
   ambientC: number,
   remainingPercent: number,
+  thresholds: ChargeThresholds,
   language: Language,
 ): MatchAspect {
   const at = amount(ambientC, '°C', language);
   const left = amount(remainingPercent, '%', language, 2);
   if (!isLead(pack.block.chemistry)) {
-    const cold = ambientC < 0;
+    const { lithiumColdC } = thresholds;
+    const limit = amount(lithiumColdC, '°C', language);
+    const cold = ambientC < lithiumColdC;
     return {
       aspect: 'temperature',
       verdict: cold ? 'misfits' : 'fits',
       reason: cold
         ? {
-            en: `Lithium must not be charged at ${at}; 0 °C is the limit.`,
-            de: `Lithium darf bei ${at} nicht geladen werden; die Grenze ist 0 °C.`,
+            en: `Lithium must not be charged at ${at}; ${limit} is the limit.`,
+            de: `Lithium darf bei ${at} nicht geladen werden; die Grenze ist ${limit}.`,
           }[language]
         : {
-            en: `${at} is above the 0 °C limit of lithium.`,
-            de: `${at} liegt über der Grenze von 0 °C für Lithium.`,
+            en: `${at} is above the ${limit} limit of lithium.`,
+            de: `${at} liegt über der Grenze von ${limit} für Lithium.`,
           }[language],
       findingId: cold ? 'CHG-4' : null,
     };
   }
-  const frozen = ambientC < leadFreezesBelowC && remainingPercent < flatLeadPercent;
+  const frozen =
+    ambientC < thresholds.leadFreezesC && remainingPercent < thresholds.leadFlatPercent;
   return {
     aspect: 'temperature',
     verdict: frozen ? 'misfits' : 'fits',

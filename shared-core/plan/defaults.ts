@@ -8,6 +8,9 @@ import type { Difference, GroupDifference, Option, Pack } from './schema/option.
 import type { Leg, Outing } from './schema/outing.ts';
 import { planFormat, planVersion, type Plan } from './schema/plan.ts';
 import type { Thresholds } from './schema/thresholds.ts';
+import { defaultChargeThresholds } from './schema/charge-thresholds.ts';
+import { defaultDriveThresholds } from './schema/drive-thresholds.ts';
+import { defaultPackThresholds } from './schema/pack-thresholds.ts';
 import { defaultCareThresholds } from './schema/week.ts';
 import { defaultWiringThresholds } from './schema/wiring.ts';
 
@@ -21,6 +24,10 @@ export const defaultThresholds: Thresholds = {
   converterLoadPercent: 75,
   standbyDays: 60,
   sagLeftPercent: 20,
+  promisePercent: 10,
+  pack: defaultPackThresholds,
+  charge: defaultChargeThresholds,
+  drive: defaultDriveThresholds,
   wiring: defaultWiringThresholds,
   care: defaultCareThresholds,
 };

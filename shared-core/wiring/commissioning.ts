@@ -35,8 +35,13 @@ export interface CommissioningStep {
   readonly how: string;
   readonly expected: Expectation;
   readonly reading: CommissioningReading | null;
+  /** Field of the wiring that holds the answer, where it is more than a step: other rules ask for it too. */
+  readonly field: AnswerField | null;
   readonly verdict: 'passed' | 'failed' | 'open';
 }
+
+/** Answers that stand in the wiring itself. */
+export type AnswerField = 'portPolarity' | 'chargeInhibit';
 
 const answer: Expectation = { kind: 'answer' };
 
@@ -82,10 +87,14 @@ export function commissioningSteps(
     topic: StepTopic,
     expected: Expectation,
     names: Readonly<Record<string, string>> = {},
+    field: AnswerField | null = null,
   ) => {
     const words = commissioningWords[topic];
     const fill = (text: string) => text.replace(/\{(\w+)\}/g, (_, key: string) => names[key] ?? '');
-    const reading = wiring.readings.find((entry) => entry.step === id) ?? null;
+    const reading =
+      field === null
+        ? (wiring.readings.find((entry) => entry.step === id) ?? null)
+        : answered(id, wiring[field]);
     steps.push({
       id,
       phase,
@@ -93,6 +102,7 @@ export function commissioningSteps(
       how: fill(words.how[language]),
       expected,
       reading,
+      field,
       verdict: verdictOf(expected, reading),
     });
   };
@@ -187,8 +197,8 @@ export function commissioningSteps(
     );
   add('brake', 'first-drive', 'brake', answer);
   if (option.charger !== null) {
-    add('port-polarity', 'charging', 'port-polarity', answer);
-    add('charge-inhibit', 'charging', 'charge-inhibit', answer);
+    add('port-polarity', 'charging', 'port-polarity', answer, {}, 'portPolarity');
+    add('charge-inhibit', 'charging', 'charge-inhibit', answer, {}, 'chargeInhibit');
     add(
       'charge-end',
       'charging',
@@ -197,6 +207,10 @@ export function commissioningSteps(
     );
   }
   return steps;
+}
+
+function answered(step: string, word: Wiring[AnswerField]): CommissioningReading | null {
+  return word === 'unknown' ? null : { step, value: null, passed: word, note: '' };
 }
 
 function idleA(study: WiringStudy): number {

@@ -97,6 +97,7 @@ export function prefillWiring(
     devices,
     branches,
     chargeInhibit: 'unknown',
+    portPolarity: 'unknown',
     startSeconds: 3,
     register: [],
     readings: [],

@@ -74,6 +74,7 @@ const anyWiring: fc.Arbitrary<Wiring> = fc
       ];
     }),
     chargeInhibit: 'unknown',
+    portPolarity: 'unknown',
     startSeconds: 3,
     register: [],
     readings: [],

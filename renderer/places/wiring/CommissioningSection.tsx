@@ -2,10 +2,11 @@ import type { Option } from '#core/plan/schema/option.ts';
 import type { CommissioningReading, Wiring } from '#core/plan/schema/wiring.ts';
 import {
   commissioningSteps,
+  packVoltageStep,
   type CommissioningStep,
   type WiringStudy,
 } from '#core/wiring/index.ts';
-import { Choice, ChoiceField } from '../../controls/ChoiceField.tsx';
+import { Choice } from '../../controls/ChoiceField.tsx';
 import { QuantityInput } from '../../controls/QuantityInput.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { edit, usePlan } from '../../state/plan-store.ts';
@@ -33,19 +34,9 @@ export const CommissioningSection = ({ wiring, option, wired }: CommissioningSec
   const phases = [...new Set(steps.map((step) => step.phase))];
   return (
     <Section title={text.steps.title} lead={text.steps.lead}>
-      <p className="wiring-answer" role="status" data-field="wiring.readings" tabIndex={-1}>
+      <p className="wiring-answer" role="status">
         {text.steps.counts(count('passed'), count('failed'), count('open'))}
       </p>
-      <div className="field-grid">
-        <ChoiceField
-          path="wiring.chargeInhibit"
-          label={text.steps.inhibit}
-          entries={(['yes', 'no', 'unknown'] as const).map((value) => ({
-            value,
-            label: text.branch.answers[value],
-          }))}
-        />
-      </div>
       {phases.map((phase) => (
         <div key={phase} className="step-phase">
           <h3 className="wiring-head">{text.steps.phases[phase]}</h3>
@@ -87,6 +78,7 @@ const StepRow = ({ step }: { readonly step: CommissioningStep }) => {
         <Choice
           label={`${text.reading}: ${step.what}`}
           hideLabel
+          field={step.field === null ? undefined : `wiring.${step.field}`}
           value={reading?.passed ?? 'open'}
           entries={[
             { value: 'open', label: text.verdicts.open },
@@ -101,6 +93,8 @@ const StepRow = ({ step }: { readonly step: CommissioningStep }) => {
         <QuantityInput
           label={`${text.reading}: ${step.what}`}
           hideLabel
+          // The rule about the last connector leads to its very step.
+          {...(step.id === packVoltageStep ? { field: 'wiring.readings' } : {})}
           value={reading?.value ?? null}
           storedUnit={expected.unit}
           shownUnit={expected.unit}
@@ -122,6 +116,10 @@ function record(step: CommissioningStep, change: Partial<CommissioningReading>):
     step.what,
     (plan) => {
       if (plan.wiring === null) return;
+      if (step.field !== null) {
+        plan.wiring[step.field] = change.passed ?? 'unknown';
+        return;
+      }
       const { readings } = plan.wiring;
       const at = readings.findIndex((entry) => entry.step === step.id);
       const next = {

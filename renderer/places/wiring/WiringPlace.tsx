@@ -53,6 +53,7 @@ export const WiringPlace = () => {
               register: before.register,
               readings: before.readings,
               chargeInhibit: before.chargeInhibit,
+              portPolarity: before.portPolarity,
             };
     });
   };

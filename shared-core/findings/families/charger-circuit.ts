@@ -1,6 +1,9 @@
+import type { Wiring } from '../../plan/schema/wiring.ts';
 import { packGroups } from '../../charge/charge-wishes.ts';
 import { chargerCure } from './charger-cure.ts';
-import { optionRule, planRule, type Rule } from '../rule.ts';
+import type { Finding } from '../finding.ts';
+import { optionRule, planRule, type Rule, type RuleVoice } from '../rule.ts';
+import { askForWiring } from './wiring-rule.ts';
 
 const blockCharger: Rule = optionRule(
   {
@@ -60,23 +63,85 @@ const portCheck: Rule = planRule(
       de: 'Polung oder Belegung der Ladebuchse ist nicht bestätigt, oder die Maschine fährt am Ladekabel.',
     },
   },
-  ({ options }, voice) => {
-    const charged = options.find(({ option }) => option.charger !== null);
-    if (charged === undefined) return [];
+  ({ plan, options }, voice) => {
+    if (options.every(({ option }) => option.charger === null)) return [];
+    if (plan.wiring === null) return [askForWiring(voice)];
+    return [...portPolarity(plan.wiring, voice), ...chargeInhibit(plan.wiring, voice)];
+  },
+);
+
+function portPolarity({ portPolarity: right }: Wiring, voice: RuleVoice): Finding[] {
+  const fields = ['wiring.portPolarity'];
+  if (right === 'yes') return [];
+  if (right === 'unknown') {
     return [
       voice.notChecked({
         missing: {
-          en: 'has a meter confirmed polarity and pins of the charge port, and is driving blocked while it is plugged in?',
-          de: 'hat ein Messgerät Polung und Belegung der Ladebuchse bestätigt, und ist das Fahren am Kabel gesperrt?',
+          en: 'no meter has confirmed polarity and pins of the charge port yet.',
+          de: 'noch kein Messgerät hat Polung und Belegung der Ladebuchse bestätigt.',
         },
         remedy: {
-          en: 'Measure the port before the first connection, and try whether the throttle is dead while the charger is plugged in.',
-          de: 'Die Buchse vor dem ersten Anschließen messen und prüfen, ob der Fahrhebel bei gestecktem Ladegerät tot ist.',
+          en: 'Measure the open port before the first connection and compare it with the plug of the charger.',
+          de: 'Die offene Buchse vor dem ersten Anschließen messen und mit dem Stecker des Ladegeräts vergleichen.',
         },
-        fields: [`${charged.path}.portLimitA`],
+        fields,
       }),
     ];
-  },
-);
+  }
+  return [
+    voice.finding({
+      what: {
+        en: 'The meter shows that polarity or pins of the charge port do not match the charger.',
+        de: 'Das Messgerät zeigt, dass Polung oder Belegung der Ladebuchse nicht zum Ladegerät passen.',
+      },
+      consequence: {
+        en: 'Plugged in, charger and pack drive a short through each other: sparks, a burnt port, a blown fuse at best.',
+        de: 'Beim Einstecken schließen Ladegerät und Pack einander kurz: Funken, eine verbrannte Buchse, bestenfalls eine ausgelöste Sicherung.',
+      },
+      remedy: {
+        en: 'Do not plug in. Exchange the wires at the port, measure again.',
+        de: 'Nicht einstecken. Die Leitungen an der Buchse tauschen, neu messen.',
+      },
+      fields,
+    }),
+  ];
+}
+
+function chargeInhibit({ chargeInhibit: blocked }: Wiring, voice: RuleVoice): Finding[] {
+  const fields = ['wiring.chargeInhibit'];
+  if (blocked === 'yes') return [];
+  if (blocked === 'unknown') {
+    return [
+      voice.notChecked({
+        missing: {
+          en: 'whether driving is blocked while the charger is plugged in is not stated.',
+          de: 'ob das Fahren bei gestecktem Ladegerät gesperrt ist, ist nicht angegeben.',
+        },
+        remedy: {
+          en: 'Try with wheels up whether the throttle is dead while the charger is plugged in.',
+          de: 'Mit freien Rädern prüfen, ob der Fahrhebel bei gestecktem Ladegerät tot ist.',
+        },
+        fields,
+      }),
+    ];
+  }
+  return [
+    voice.finding({
+      what: {
+        en: 'The machine can drive while the charger is plugged in.',
+        de: 'Die Maschine kann bei gestecktem Ladegerät fahren.',
+      },
+      consequence: {
+        en: 'It drives off with the cable, tears the plug out under current or pulls somebody over.',
+        de: 'Sie fährt mit dem Kabel los, reißt den Stecker unter Strom heraus oder jemanden um.',
+      },
+      remedy: {
+        en: "Wire a contact of the port, or a relay at the charger's output, to the inhibit input of the controller.",
+        de: 'Einen Kontakt der Buchse oder ein Relais am Ladeausgang auf den Sperreingang des Reglers legen.',
+      },
+      fields,
+    }),
+  ];
+}
 
 export const chargerCircuitRules: readonly Rule[] = [blockCharger, portCheck];

@@ -8,7 +8,7 @@ export function chargerCure(
   { option, path, study }: OptionContext,
   { outing, plan, language }: FindingContext,
 ): CureStatement[] {
-  const { lowA, highA } = chargeCurrentWindow(option.pack);
+  const { lowA, highA } = chargeCurrentWindow(option.pack, plan.thresholds.charge);
   const mostA = Math.min(highA, option.portLimitA ?? Number.POSITIVE_INFINITY);
   const ownA = option.charger?.currentA ?? (lowA > 0 ? 2 * lowA : mostA / 2);
   const charger = chargerThatFits(option, Math.min(mostA, Math.max(lowA, ownA)), {

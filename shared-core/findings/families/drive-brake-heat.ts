@@ -95,8 +95,6 @@ const resistorRating: Rule = optionRule(
   },
 );
 
-const nearlyFullPercent = 90;
-
 const regeneration: Rule = optionRule(
   {
     id: 'BRK-4',
@@ -114,7 +112,7 @@ const regeneration: Rule = optionRule(
     if (drive === null || drive.brakes.onRelease !== 'regeneration') return [];
     const { option } = entry;
     const opens = option.pack.block.bms !== null;
-    const full = option.startPercent > nearlyFullPercent;
+    const full = option.startPercent > plan.thresholds.drive.nearlyFullPercent;
     if (!opens && !full) return [];
     return [
       voice.finding({

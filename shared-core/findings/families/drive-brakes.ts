@@ -3,9 +3,6 @@ import { optionRule, planRule } from '../rule.ts';
 import { downhill, hardestStop, steepestGrade } from './brake-facts.ts';
 import { driveFacts } from './drive-facts.ts';
 
-/** Harder than this throws an unready rider forward [m/s²]. Derived from a third of g. */
-const hardestMps2 = 3.5;
-
 const releaseStop: Rule = optionRule(
   {
     id: 'BRK-1',
@@ -42,7 +39,7 @@ const releaseStop: Rule = optionRule(
     const overMagnet = magnetA !== null && stop.eachMotorPeakA > magnetA;
     // The controller's bridge carries a short; a resistor of its own does not pass through it.
     const overController = onRelease === 'short' && limitA !== null && stop.peakMotorA > limitA;
-    const tooHard = stop.decelerationMps2 > hardestMps2;
+    const tooHard = stop.decelerationMps2 > context.plan.thresholds.drive.brakeMps2;
     if (!tooHard && !overMagnet && !overController) return [];
     const [rate, amps, from] = [
       voice.say(stop.decelerationMps2, 'm/s²'),

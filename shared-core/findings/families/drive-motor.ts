@@ -4,10 +4,6 @@ import type { Rule } from '../rule.ts';
 import { optionRule, planRule } from '../rule.ts';
 import { driveFacts, mostGear } from './drive-facts.ts';
 
-const usualOvervoltage = 1.25;
-const severeOvervoltage = 1.6;
-const gentleRampS = 0.5;
-
 const undescribed: Rule = planRule(
   {
     id: 'DRV-1',
@@ -66,7 +62,8 @@ const overvoltage: Rule = optionRule(
     const fewest = Math.min(...facts.drive.gears.map((gear) => gear.motorsInSeries));
     const motorV = nominalVoltageV(option) / fewest;
     const ratio = motorV / facts.drive.motor.ratedVoltageV;
-    if (ratio <= usualOvervoltage || limited) return [];
+    const { overvoltageWarn, overvoltageStop } = context.plan.thresholds.drive;
+    if (ratio <= overvoltageWarn || limited) return [];
     const [volts, times, rated] = [
       voice.say(motorV, 'V'),
       voice.say(ratio, ''),
@@ -75,7 +72,7 @@ const overvoltage: Rule = optionRule(
     return [
       voice.finding({
         optionId: option.id,
-        severity: ratio > severeOvervoltage ? 'stop' : 'warn',
+        severity: ratio > overvoltageStop ? 'stop' : 'warn',
         what: {
           en: `Each motor gets ${volts}, ${times} times its rated ${rated}, and nothing limits voltage or current.`,
           de: `Jeder Motor erhält ${volts}, das ${times}-fache seiner Nennspannung von ${rated}, und nichts begrenzt Spannung oder Strom.`,
@@ -133,9 +130,10 @@ const stepStart: Rule = optionRule(
       ];
     }
     const rampS = control.kind === 'switch' ? 0 : (control.rampUpS ?? 0);
+    const { gentleRampS, overvoltageWarn } = context.plan.thresholds.drive;
     if (rampS >= gentleRampS || controller.motorCurrentLimitA !== null) return [];
     const gear = mostGear(facts.gears, (view) => view.startForceN);
-    const over = gear.voltagePercent > 100 * usualOvervoltage;
+    const over = gear.voltagePercent > 100 * overvoltageWarn;
     const wheelsHold = gear.startSetBy !== 'slip';
     if (!over && !wheelsHold) return [];
     const amps = voice.say(gear.startEachMotorA, 'A');

@@ -109,7 +109,7 @@ const motorGuard: Rule = wiredOptionRule(
     const side = drive.motorCount / Math.min(...drive.gears.map((gear) => gear.motorsInSeries));
     const motorA = ratedA * side;
     const carriesA = 1.35 * fuse.ratedA;
-    if (carriesA <= 1.5 * motorA) return [];
+    if (carriesA <= entry.plan.thresholds.wiring.motorOverloadFactor * motorA) return [];
     return [
       voice.finding({
         optionId,

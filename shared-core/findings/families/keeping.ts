@@ -125,9 +125,6 @@ const life: Rule = optionRule(
   },
 );
 
-/** Days between full charges that lead should not exceed in use. Common practice, no source. */
-const longestWithoutFullDays = 7.5;
-
 const refill: Rule = optionRule(
   {
     id: 'CHG-8',
@@ -144,6 +141,7 @@ const refill: Rule = optionRule(
     if (plan.week === null) return [voice.notChecked({ optionId: option.id, ...noWeek })];
     const { own, proposal, week } = weekStudyOf(plan, option);
     if (own === null) return [];
+    const { leadFullDays } = plan.thresholds.charge;
     const model = weekModel(plan, option, option.charger, week);
     // An outing too long even for a full pack is a matter of the run, not of the charger.
     const starved = own.failures.find((failure) => {
@@ -151,7 +149,7 @@ const refill: Rule = optionRule(
       return availableMin(table, 99) * week.packCount >= failure.wantedMin;
     });
     const undercharged =
-      !model.lithium && own.outings > 0 && own.longestWithoutFullDays > longestWithoutFullDays;
+      !model.lithium && own.outings > 0 && own.longestWithoutFullDays > leadFullDays;
     if (starved === undefined && !undercharged) return [];
     const better = proposal !== null && proposal.trigger !== own.trigger;
     return [

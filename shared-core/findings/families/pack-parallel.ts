@@ -49,8 +49,8 @@ function surgeFromReadings(
 }
 
 /** What a string takes as a charge for a moment without harm [A]. */
-function harmlessSurgeA(pack: Pack): number {
-  return pack.block.maximumChargeA ?? 0.3 * pack.block.capacityAh;
+function harmlessSurgeA(pack: Pack, joiningPerAh: number): number {
+  return pack.block.maximumChargeA ?? joiningPerAh * pack.block.capacityAh;
 }
 
 const unequalStrings: Rule = optionRule(
@@ -64,7 +64,7 @@ const unequalStrings: Rule = optionRule(
       de: 'Stränge ungleicher Spannung oder Chemie werden parallel geschaltet.',
     },
   },
-  ({ option, path, study }, voice) => {
+  ({ option, path, study }, voice, { plan }) => {
     const { pack } = option;
     if (pack.parallelCount < 2) return [];
     const field = `${path}.pack.differences`;
@@ -111,7 +111,7 @@ const unequalStrings: Rule = optionRule(
         }),
       ];
     }
-    const harmlessA = harmlessSurgeA(pack);
+    const harmlessA = harmlessSurgeA(pack, plan.thresholds.pack.joiningPerAh);
     if (surgeA <= harmlessA) return [];
     const fuseA = pack.stringFuseA ?? Number.POSITIVE_INFINITY;
     const peakA = pack.block.peakDischargeA ?? 10 * pack.block.capacityAh;

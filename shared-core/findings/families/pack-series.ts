@@ -32,12 +32,6 @@ export function blocksOfString(pack: Pack, string: number): StandingBlock[] {
   });
 }
 
-/** Capacities further apart than this count as different [%]; a pair of the same batch lies within it. Common practice. */
-const capacityNotePercent = 5;
-const capacityWarnPercent = 10;
-/** Ages further apart than this count as different [years]. Common practice, no source. */
-const ageApartYears = 1;
-
 const consequence: Words = {
   en: 'The weakest block empties first, is driven backwards by the others and is overcharged by the charger; it dies and takes the rest along.',
   de: 'Der schwächste Block ist zuerst leer, wird von den anderen umgepolt und vom Ladegerät überladen; er stirbt und zieht die anderen mit.',
@@ -127,12 +121,12 @@ function capacityFinding(
   const most = Math.max(...capacities);
   // Rounded so that 90 % of a figure counts as exactly a tenth less.
   const weaker = Number((100 * (1 - least / most)).toFixed(6));
-  if (weaker <= capacityNotePercent) return null;
+  if (weaker <= check.thresholds.pack.capacityNotePercent) return null;
   const weakest = blocks.find((block) => block.capacityAh === least)!;
   const { voice } = check;
   return voice.finding({
     optionId: check.optionId,
-    severity: weaker > capacityWarnPercent ? 'warn' : 'note',
+    severity: weaker > check.thresholds.pack.capacityWarnPercent ? 'warn' : 'note',
     what: {
       en: `Block ${weakest.position} of string ${string} holds ${voice.say(least, 'A·h')} against ${voice.say(most, 'A·h')}: ${voice.say(weaker, '%', 2)} less.`,
       de: `Block ${weakest.position} von Strang ${string} fasst ${voice.say(least, 'A·h')} gegen ${voice.say(most, 'A·h')}: ${voice.say(weaker, '%', 2)} weniger.`,
@@ -157,7 +151,7 @@ function ageFinding(
 ): Finding | null {
   const ages = blocks.map((block) => block.ageYears);
   const apart = Math.max(...ages) - Math.min(...ages);
-  if (apart <= ageApartYears) return null;
+  if (apart <= check.thresholds.pack.ageApartYears) return null;
   const { voice } = check;
   return voice.finding({
     optionId: check.optionId,

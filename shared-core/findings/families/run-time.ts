@@ -93,9 +93,6 @@ export const shortLowEnd = (lowEnds: ReadonlyMap<string, LowEnd>): Rule =>
     ];
   });
 
-/** The naive figure is worth a note once it promises this much more than the run gives [%]. */
-const notablePercent = 10;
-
 const naivePromise: Rule = optionRule(
   {
     id: 'RUN-2',
@@ -107,10 +104,14 @@ const naivePromise: Rule = optionRule(
       de: 'Amperestunden durch Ampere versprechen mehr, als sie läuft.',
     },
   },
-  ({ option, path, study }, voice) => {
+  ({ option, path, study }, voice, { plan }) => {
     if (study === null || study.run.endedBy === 'time-limit') return [];
     const { run, plainMin } = study;
-    if (run.runTimeMin <= 0 || plainMin <= run.runTimeMin * (1 + notablePercent / 100)) return [];
+    if (
+      run.runTimeMin <= 0 ||
+      plainMin <= run.runTimeMin * (1 + plan.thresholds.promisePercent / 100)
+    )
+      return [];
     return [
       voice.finding({
         optionId: option.id,

@@ -42,7 +42,8 @@ export function wiredOptionRule(
   });
 }
 
-function askForWiring(voice: RuleVoice): Finding {
+/** The question of every rule that needs the wiring. */
+export function askForWiring(voice: RuleVoice): Finding {
   return voice.notChecked({
     missing: {
       en: 'the wiring is missing; the place Wiring proposes one from the plan.',

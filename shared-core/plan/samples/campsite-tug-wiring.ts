@@ -61,6 +61,7 @@ export function campsiteTugWiring(): Wiring {
       }),
     ],
     chargeInhibit: 'yes',
+    portPolarity: 'yes',
     startSeconds: 4,
     register: [],
     readings: [],

@@ -48,6 +48,7 @@ export function marketScooterWiring(): Wiring {
       }),
     ],
     chargeInhibit: 'yes',
+    portPolarity: 'yes',
     startSeconds: 3.6,
     register: [],
     readings: [],

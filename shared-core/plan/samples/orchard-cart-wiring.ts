@@ -55,6 +55,7 @@ export function orchardCartWiring(): Wiring {
       }),
     ],
     chargeInhibit: 'no',
+    portPolarity: 'unknown',
     startSeconds: 3.6,
     register: [
       {

@@ -1,5 +1,8 @@
 import { z } from 'zod';
+import { chargeThresholdsSchema } from './charge-thresholds.ts';
+import { driveThresholdsSchema } from './drive-thresholds.ts';
 import { quantity } from './field.ts';
+import { packThresholdsSchema } from './pack-thresholds.ts';
 import { careThresholdsSchema } from './week.ts';
 import { wiringThresholdsSchema } from './wiring.ts';
 
@@ -50,6 +53,16 @@ export const thresholdsSchema = z
       min: 1,
       max: 90,
     }),
+    promisePercent: quantity({
+      title: 'Plain A·h over A, note above',
+      unit: '%',
+      min: 1,
+      max: 200,
+      help: 'How much more it promises than the run gives.',
+    }),
+    pack: packThresholdsSchema,
+    charge: chargeThresholdsSchema,
+    drive: driveThresholdsSchema,
     wiring: wiringThresholdsSchema,
     care: careThresholdsSchema,
   })

@@ -23,6 +23,10 @@ export const wiringSchema = z
       title: 'Cannot drive while charging',
       help: "A contact in the charge port or the controller's inhibit input.",
     }),
+    portPolarity: z.enum(['yes', 'no', 'unknown']).meta({
+      title: 'Charge port polarity right',
+      help: 'Read with a meter at the open port, and the pins compared with the plug of the charger.',
+    }),
     startSeconds: quantity({
       title: 'A start lasts',
       unit: 's',
@@ -56,6 +60,13 @@ export const wiringThresholdsSchema = z
       max: 3,
       help: 'Rating at least this many times the continuous current.',
     }),
+    motorOverloadFactor: quantity({
+      title: 'Fuse over the motors, warn above',
+      unit: '×',
+      min: 1,
+      max: 5,
+      help: 'What the fuse may carry for minutes over the rated current of the motors.',
+    }),
     ampacityStopFactor: quantity({
       title: 'Current over ampacity, stop above',
       min: 1,
@@ -73,5 +84,6 @@ export const defaultWiringThresholds: WiringThresholds = {
   jointWarnMohm: 1.5,
   fuseDistanceMm: 180,
   fuseMargin: 1.25,
+  motorOverloadFactor: 1.5,
   ampacityStopFactor: 1.2,
 };

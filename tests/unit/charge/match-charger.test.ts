@@ -140,14 +140,16 @@ describe('a charger that does not', () => {
 });
 
 test('the current window of two strings is twice that of one, and the BMS may set its upper end', () => {
-  const one = chargeCurrentWindow(leadPair.pack);
-  expect(chargeCurrentWindow({ ...leadPair.pack, parallelCount: 2 })).toEqual({
+  const one = chargeCurrentWindow(leadPair.pack, defaultThresholds.charge);
+  expect(
+    chargeCurrentWindow({ ...leadPair.pack, parallelCount: 2 }, defaultThresholds.charge),
+  ).toEqual({
     lowA: 2 * one.lowA,
     highA: 2 * one.highA,
   });
   const block = libraryBlock('lfp-24v-20ah');
   block.bms!.continuousChargeA = 6;
-  expect(chargeCurrentWindow(newPack(block, 1)).highA).toBe(6);
+  expect(chargeCurrentWindow(newPack(block, 1), defaultThresholds.charge).highA).toBe(6);
 });
 
 test('a value off a band is measured from its nearer edge', () => {

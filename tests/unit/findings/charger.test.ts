@@ -149,12 +149,38 @@ test('CHG-5: a 12 V charger on a 24 V string warns, a 24 V one passes', () => {
   expect(findingsOf('CHG-5', charged('agm-series', 'charger-lead-24v-3a'))).toEqual([]);
 });
 
-test('CHG-6: the port asks for a meter once a charger is there, and only then', () => {
-  expect(findingsOf('CHG-6', planWith('orchard-cart', 'agm-series'))).toMatchObject([
-    { status: 'not-checked' },
-  ]);
-  const none = planWith('orchard-cart', 'agm-series', (option) => {
-    option.charger = null;
+describe('CHG-6: port measured, no driving while plugged in', () => {
+  const port = (portPolarity: 'yes' | 'no' | 'unknown', chargeInhibit: 'yes' | 'no' | 'unknown') =>
+    findingsOf(
+      'CHG-6',
+      planWith('orchard-cart', 'agm-series', (_option, plan) => {
+        Object.assign(plan.wiring!, { portPolarity, chargeInhibit });
+      }),
+    ).map(({ status, fields }) => `${status} ${fields[0]}`);
+
+  test('an unread port and an unknown inhibit are questions that lead to their fields', () => {
+    expect(port('unknown', 'unknown')).toEqual([
+      'not-checked wiring.portPolarity',
+      'not-checked wiring.chargeInhibit',
+    ]);
   });
-  expect(findingsOf('CHG-6', none)).toEqual([]);
+
+  test('a wrong port and a machine that drives on the cable warn; both right pass', () => {
+    expect(port('no', 'yes')).toEqual(['finding wiring.portPolarity']);
+    expect(port('yes', 'no')).toEqual(['finding wiring.chargeInhibit']);
+    expect(port('yes', 'yes')).toEqual([]);
+  });
+
+  test('without wiring it asks for the wiring, without a charger it has nothing to ask', () => {
+    const bare = planWith('orchard-cart', 'agm-series', (_option, plan) => {
+      plan.wiring = null;
+    });
+    expect(findingsOf('CHG-6', bare)).toMatchObject([
+      { status: 'not-checked', fields: ['wiring'] },
+    ]);
+    const none = planWith('orchard-cart', 'agm-series', (option) => {
+      option.charger = null;
+    });
+    expect(findingsOf('CHG-6', none)).toEqual([]);
+  });
 });
