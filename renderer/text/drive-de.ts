@@ -99,7 +99,7 @@ export const driveTextDe: DriveTexts = {
     other: '',
   },
   ask: {
-    'pack-mass': 'Was wiegt der Akku? Er zählt bisher nichts.',
+    'pack-mass': 'Was wiegt der Akku? Bis dahin ist zum Steigen nichts gesagt.',
     'rated-power': 'Welche Nennleistung hat der Motor? Ohne sie wird zu seiner Last nichts gesagt.',
     'steepest-grade': 'Wie steil ist die steilste Stelle?',
     'current-limit':

@@ -245,7 +245,7 @@ const en: DriveTexts = {
     other: '',
   },
   ask: {
-    'pack-mass': 'What does the pack weigh? It is counted as nothing.',
+    'pack-mass': 'What does the pack weigh? Until then nothing is said about climbing.',
     'rated-power': 'What power is the motor rated for? Without it nothing is said about its load.',
     'steepest-grade': 'How steep is the steepest place?',
     'current-limit':

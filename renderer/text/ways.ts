@@ -19,7 +19,7 @@ export interface WaysTexts {
   readonly onlyOne: string;
   readonly way: string;
   readonly ways: Readonly<Record<'amps' | 'log' | 'model', string>>;
-  readonly legs: string;
+  readonly option: string;
   readonly known: (known: number, of: number) => string;
   readonly counts: string;
   readonly count: string;
@@ -67,8 +67,8 @@ const en: WaysTexts = {
     'Only one way is known so far. Give a leg its amps, a log or the motor model as well, and they stand side by side here.',
   way: 'Way',
   ways: { amps: 'Amps, watts or ohms', log: 'Log', model: 'Motor model' },
-  legs: 'Legs known',
-  known: (known, of) => `${known} of ${of}`,
+  option: 'Option',
+  known: (known, of) => `${known} of ${of} legs`,
   counts: 'counts',
   count: 'Let it count',
   countLabel: (way) => `Let ${way} count`,
@@ -113,8 +113,8 @@ const de: WaysTexts = {
     'Bisher ist nur ein Weg bekannt. Einem Abschnitt auch Ampere, eine Aufzeichnung oder das Motormodell geben, dann stehen sie hier nebeneinander.',
   way: 'Weg',
   ways: { amps: 'Ampere, Watt oder Ohm', log: 'Aufzeichnung', model: 'Motormodell' },
-  legs: 'Abschnitte',
-  known: (known, of) => `${known} von ${of}`,
+  option: 'Option',
+  known: (known, of) => `${known} von ${of} Abschnitten`,
   counts: 'zählt',
   count: 'Zählen lassen',
   countLabel: (way) => `${way} zählen lassen`,

@@ -7,6 +7,7 @@ import { addOption, optionLimit } from '../../state/option-actions.ts';
 import { usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { useFieldWords } from '../../text/field-words.ts';
+import { controllerTexts } from '../../text/controller.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { ownPartTexts } from '../../text/own-parts.ts';
 import { useText } from '../../text/use-text.ts';
@@ -18,6 +19,7 @@ import { PartPicker } from '../parts/PartPicker.tsx';
 import { Doors } from '../../app/Doors.tsx';
 import { BlockRows, BmsRow } from './block-rows.tsx';
 import { ChargerMoreRows, ChargerRows } from './charger-rows.tsx';
+import { ControllerRows } from './controller-rows.tsx';
 import { CompareTable } from './CompareTable.tsx';
 import { MatrixGroup } from './MatrixGroup.tsx';
 import { MatrixRow, QuantityRow } from './MatrixRow.tsx';
@@ -31,6 +33,7 @@ const holds = {
   bms: /pack\.block\.bms/,
   pack: /pack\.(series|parallel)Count|note$/,
   use: /pack\.(ageYears|cyclesDone|.*Fuse)|startPercent|depthLimit|pack\.linkResistance/,
+  controller: /controller/,
   charger: /charger$|charger\.(currentA|endVoltageV|cellGroups|chemistries)/,
   chargerMore:
     /charger\.(kind|efficiency|float|tail|compensation|maximumHours|price|equalises)|portLimit/,
@@ -40,6 +43,7 @@ const holds = {
 export const PacksPlace = () => {
   const text = useText(packsTexts);
   const options = usePlan((plan) => plan.options);
+  const controllerText = useText(controllerTexts);
   const note = useFieldWords('options.0.note');
   const n = options.length;
   return (
@@ -95,6 +99,14 @@ export const PacksPlace = () => {
               isOpenAtFirst={false}
             >
               <ChargerMoreRows />
+            </MatrixGroup>
+            <MatrixGroup
+              title={controllerText.group}
+              columns={n}
+              holds={holds.controller}
+              isOpenAtFirst={false}
+            >
+              <ControllerRows />
             </MatrixGroup>
             <MatrixGroup
               title={text.groups.use}

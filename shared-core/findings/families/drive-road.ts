@@ -1,3 +1,4 @@
+import { packMassKg } from '../../pack/pack-mass.ts';
 import type { Rule } from '../rule.ts';
 import { optionRule } from '../rule.ts';
 import { driveFacts, mostGear } from './drive-facts.ts';
@@ -24,6 +25,15 @@ const climb: Rule = optionRule(
             de: 'die steilste Stelle ist nicht angegeben.',
           },
           fields: ['machine.drive.steepestGradePercent'],
+        }),
+      ];
+    }
+    if (packMassKg(option.pack) === null) {
+      return [
+        voice.notChecked({
+          optionId: option.id,
+          missing: { en: 'the mass of the blocks is missing.', de: 'die Masse der Blöcke fehlt.' },
+          fields: [`${entry.path}.pack.block.massKg`],
         }),
       ];
     }

@@ -229,6 +229,13 @@ describe('BRK-1: stopping hard', () => {
   });
 });
 
+test('DRV-4 asks for the mass of the blocks, and for nothing else, where it is missing', () => {
+  const plan = tug((_drive, _controller, _plan, option) => (option.pack.block.massKg = null));
+  const asked = findingsOf('DRV-4', plan);
+  expect(asked.map((finding) => finding.status)).toEqual(['not-checked']);
+  expect(asked[0]!.fields).toEqual(['options.0.pack.block.massKg']);
+});
+
 describe('DRV-7: rolling backwards', () => {
   const halting = (parking: Drive['brakes']['parking'], gradePercent: number) =>
     tug((drive, _controller, plan) => {

@@ -43,6 +43,8 @@ export const VoltageSection = () => {
             </span>
           ),
           gear,
+          // A pack of unknown weight leaves what it pulls uphill open.
+          weighed: !view.questions.some(({ about }) => about === 'pack-mass'),
           minutes: study?.options.find(({ id }) => id === view.optionId)?.run.runTimeMin ?? null,
         }))
       : [],
@@ -52,6 +54,7 @@ export const VoltageSection = () => {
     label: string,
     unit: string,
     read: (gear: GearView) => ReactNode,
+    needsMass?: true,
   ])[] = [
     [text.topSpeed, 'km/h', (gear) => figure(gear.topSpeedKmh)],
     [text.motorVoltage, '%', (gear) => figure(gear.voltagePercent)],
@@ -62,11 +65,11 @@ export const VoltageSection = () => {
     ],
     [text.startPack, 'A', (gear) => figure(gear.startBatteryA)],
     [text.thrust, 'N', (gear) => figure(gear.startForceN)],
-    [text.climbs, '%', (gear) => figure(gear.climbLimitPercent)],
-    [onGrade, 'km/h', (gear) => figure(gear.gradeSpeedKmh)],
-    [text.againstRating, '%', (gear) => figure(gear.gradeRatedPercent)],
+    [text.climbs, '%', (gear) => figure(gear.climbLimitPercent), true],
+    [onGrade, 'km/h', (gear) => figure(gear.gradeSpeedKmh), true],
+    [text.againstRating, '%', (gear) => figure(gear.gradeRatedPercent), true],
   ];
-  const rows: Row[] = lines.map(([label, unit, read]) => ({
+  const rows: Row[] = lines.map(([label, unit, read, needsMass]) => ({
     id: label,
     cells: {
       figure: (
@@ -74,7 +77,12 @@ export const VoltageSection = () => {
           {label} <span className="faint">{unit}</span>
         </>
       ),
-      ...Object.fromEntries(columns.map(({ id, gear }) => [id, read(gear)])),
+      ...Object.fromEntries(
+        columns.map(({ id, gear, weighed }) => [
+          id,
+          weighed || needsMass !== true ? read(gear) : '?',
+        ]),
+      ),
     },
   }));
   rows.push({

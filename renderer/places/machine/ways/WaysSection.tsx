@@ -57,43 +57,37 @@ const WaysTable = ({ outingIndex }: { readonly outingIndex: number }) => {
         hideCaption
         columns={[
           { id: 'way', label: text.way },
-          { id: 'legs', label: text.legs },
-          ...options.flatMap((option, index) => [
-            {
-              id: `${option.id} minutes`,
-              label: (
-                <span className="ways-head">
-                  <span>
-                    <SeriesMark index={index} /> {option.name}
-                  </span>
-                  <span>{text.minutes}</span>
-                </span>
-              ),
-              isNumber: true,
-            },
-            { id: `${option.id} average`, label: text.average, unit: 'A', isNumber: true },
-            { id: `${option.id} peak`, label: text.peak, unit: 'A', isNumber: true },
-          ]),
+          { id: 'option', label: text.option },
+          { id: 'minutes', label: text.minutes, isNumber: true },
+          { id: 'average', label: text.average, unit: 'A', isNumber: true },
+          { id: 'peak', label: text.peak, unit: 'A', isNumber: true },
           { id: 'tools', label: '' },
         ]}
-        rows={rows.map((row) => ({
-          id: row.way,
-          cells: {
-            way: text.ways[row.way],
-            legs: text.known(row.known, row.of),
-            ...Object.fromEntries(
-              row.runs.flatMap(({ optionId, runTimeMin, averageA, peakA }) => [
-                [
-                  `${optionId} minutes`,
-                  runTimeMin === null ? '?' : formatMinutes(runTimeMin, language),
-                ],
-                [`${optionId} average`, figure(averageA)],
-                [`${optionId} peak`, figure(peakA)],
-              ]),
-            ),
-            tools: <WayTools outingIndex={outingIndex} row={row} rows={rows} />,
-          },
-        }))}
+        rows={rows.flatMap((row) =>
+          row.runs.map(({ optionId, runTimeMin, averageA, peakA }, at) => ({
+            id: `${row.way} ${optionId}`,
+            cells: {
+              way:
+                at > 0 ? (
+                  <span className="only-spoken">{text.ways[row.way]}</span>
+                ) : (
+                  <>
+                    {text.ways[row.way]}{' '}
+                    <span className="soft">{text.known(row.known, row.of)}</span>
+                  </>
+                ),
+              option: (
+                <>
+                  <SeriesMark index={at} /> {options[at]?.name}
+                </>
+              ),
+              minutes: runTimeMin === null ? '?' : formatMinutes(runTimeMin, language),
+              average: figure(averageA),
+              peak: figure(peakA),
+              tools: at > 0 ? null : <WayTools outingIndex={outingIndex} row={row} rows={rows} />,
+            },
+          })),
+        )}
       />
       <p className="soft">{rows.length < 2 ? text.onlyOne : text.round}</p>
     </div>
