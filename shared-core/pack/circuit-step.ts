@@ -1,5 +1,6 @@
-import { headLow, headsPerOne, hysteresisRate, propagator } from './circuit.ts';
+import { hysteresisRate, propagator } from './circuit.ts';
 import type { Circuit } from './circuit.ts';
+import { kneeTable, placeOfHead } from './head-tables.ts';
 import type { LoadTerms } from '../run/load-source.ts';
 
 /** Works out voltage source and resistance of each unit and string from the state. */
@@ -16,7 +17,9 @@ export function refresh(circuit: Circuit): void {
     emfV,
     ohm,
     belowTap,
-    tables,
+    resistanceOhm,
+    kneeOhm,
+    restTables,
   } = circuit;
   const { linkOhm, stringEmfV, stringOhm, tapA } = circuit;
   for (let string = 0; string < stringOhm.length; string += 1) {
@@ -24,22 +27,19 @@ export function refresh(circuit: Circuit): void {
     let resistance = linkOhm[string]!;
     const end = stringStart[string + 1]!;
     for (let unit = stringStart[string]!; unit < end; unit += 1) {
-      const table = tables[unit]!;
-      const place = Math.min(
-        table.length / 2 - 1.000001,
-        Math.max(0, (charge[unit]! - lag[unit]! - headLow) * headsPerOne),
-      );
+      const table = restTables[unit]!;
+      const place = placeOfHead(charge[unit]! - lag[unit]!);
       const index = Math.floor(place);
       const fraction = place - index;
-      const entry = 2 * index;
-      const low = table[entry]!;
-      const lowOhm = table[entry + 1]!;
+      const low = table[index]!;
+      const lowKnee = kneeTable[index]!;
       const unitEmf =
         low +
-        (table[entry + 2]! - low) * fraction -
+        (table[index + 1]! - low) * fraction -
         polarisationV[unit]! +
         hysteresis[unit]! * hysteresisV[unit]!;
-      const unitOhm = (lowOhm + (table[entry + 3]! - lowOhm) * fraction) * warmth[unit]!;
+      const knee = lowKnee + (kneeTable[index + 1]! - lowKnee) * fraction;
+      const unitOhm = (resistanceOhm[unit]! + kneeOhm[unit]! * knee) * warmth[unit]!;
       emfV[unit] = unitEmf;
       ohm[unit] = unitOhm;
       // A mid-point tap flows through the lower units besides the string's current.

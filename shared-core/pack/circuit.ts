@@ -1,16 +1,5 @@
-import { kneeFactor } from '../battery/knee.ts';
-import { chemistryTraits } from '../battery/chemistry.ts';
-import { readUniform } from '../battery/uniform-table.ts';
-import type { BlockModel } from '../battery/block-model.ts';
+import { restTable } from './head-tables.ts';
 import type { PackModel, PackUnit } from './pack-model.ts';
-
-/** Grid of the tables over the head: from a reversed unit to a full one. */
-export const headLow = -0.08;
-export const headsPerOne = 2000;
-const headCount = Math.round((1 - headLow) * headsPerOne) + 1;
-
-/** Fall of a cell's voltage per unit of charge taken from an empty cell, until it is reversed [V]. Common practice, no source. */
-const emptyFallV = 60;
 
 /** How fast the hysteresis follows: full swing within about a twentieth of the charge. Common practice, no source. */
 const hysteresisRate = 20;
@@ -36,8 +25,10 @@ export interface Circuit {
   readonly coolingPerS: Float64Array;
   readonly coldRatePerK: Float64Array;
   readonly ambientC: number;
-  /** Open-circuit voltage and resistance of each unit over the head, interleaved. */
-  readonly tables: readonly Float64Array[];
+  readonly resistanceOhm: Float64Array;
+  readonly kneeOhm: Float64Array;
+  /** Open-circuit voltage of each unit over the grid of heads. */
+  readonly restTables: readonly Float64Array[];
   // State of units
   readonly charge: Float64Array;
   readonly lag: Float64Array;
@@ -72,32 +63,6 @@ export interface Circuit {
   lastFactors: Float64Array;
 }
 
-/** Voltage of a unit against its head, continued below empty down to the reversed cell. */
-function openCircuitV(model: BlockModel, head: number): number {
-  if (head >= 0) return readUniform(model.openCircuit, head);
-  const reversedV = chemistryTraits[model.chemistry].reversedV;
-  return (
-    model.cellGroups *
-    Math.max(reversedV, model.openCircuit.values[0]! / model.cellGroups + emptyFallV * head)
-  );
-}
-
-const tableOf = new WeakMap<BlockModel, Float64Array>();
-
-function interleavedTable(model: BlockModel): Float64Array {
-  let table = tableOf.get(model);
-  if (table === undefined) {
-    table = new Float64Array(2 * headCount);
-    for (let index = 0; index < headCount; index += 1) {
-      const head = headLow + index / headsPerOne;
-      table[2 * index] = openCircuitV(model, head);
-      table[2 * index + 1] = model.resistanceOhm + model.kneeOhm * kneeFactor(head);
-    }
-    tableOf.set(model, table);
-  }
-  return table;
-}
-
 /** Lays out a pack for stepping, every string closed, at rest. */
 export function createCircuit(pack: PackModel, ambientC: number): Circuit {
   const units = pack.strings.flatMap((string) => string.units);
@@ -128,7 +93,9 @@ export function createCircuit(pack: PackModel, ambientC: number): Circuit {
     coolingPerS: column(({ model }) => 1 / (model.heatResistanceKPerW * model.heatCapacityJPerK)),
     coldRatePerK: column(({ model }) => model.resistanceColdRatePerK),
     ambientC,
-    tables: units.map(({ model }) => interleavedTable(model)),
+    resistanceOhm: column(({ model }) => model.resistanceOhm),
+    kneeOhm: column(({ model }) => model.kneeOhm),
+    restTables: units.map(({ model }) => restTable(model)),
     charge: column((unit) => unit.startCharge),
     lag: new Float64Array(units.length),
     polarisationV: new Float64Array(units.length),

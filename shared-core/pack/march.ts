@@ -1,5 +1,14 @@
-import { headLow, headsPerOne, propagator } from './circuit.ts';
+import { propagator } from './circuit.ts';
 import type { Circuit } from './circuit.ts';
+import {
+  at,
+  enterPiece,
+  marchColumn,
+  pieceLength,
+  settleColumn,
+  unitWidth,
+  warmColumn,
+} from './march-columns.ts';
 import { marchSingle } from './march-single.ts';
 import type { LoadTerms } from '../run/load-source.ts';
 
@@ -38,25 +47,24 @@ export function march(
   steps: number,
   into: March,
 ): number {
-  const { stringStart, charge, lag, polarisationV, warmth, ohm, emfV, count, tables, heatJ } =
-    circuit;
-  const { linkOhm, multiplicity, stringEmfV, stringOhm, stringCurrentA, previousCurrentA, bus } =
-    circuit;
-  const strings = stringOhm.length;
   if (circuit.closed.includes(0) || circuit.previousStepS !== stepS) return 0;
   if (circuit.hysteresisV.some((volts) => volts > 0)) return 0;
   if (circuit.units.length === 1) {
     return marchSingle(circuit, terms, harnessOhm, stepS, steps, into);
   }
+  const { stringStart, linkOhm, multiplicity, stringEmfV, stringOhm } = circuit;
+  const { stringCurrentA, previousCurrentA, bus } = circuit;
+  const { watchBelowV, watchAboveA, watchUnitBelowV } = into;
+  const strings = stringOhm.length;
   const factors = propagator(circuit, stepS);
-  const moved = circuit.inverseChargePerAs.map((perAs) => perAs * stepS);
+  const column = marchColumn(circuit, factors, stepS, watchUnitBelowV);
   // What the current at the end of a step corrects is added at the start of the next one.
-  const missed = new Float64Array(strings);
-  const mean = new Float64Array(strings);
+  const drawnA = new Float64Array(strings);
+  const missedA = new Float64Array(strings);
+  const meanA = new Float64Array(strings);
   const conductance = new Float64Array(strings);
   const { currentA: fixedA, powerW, conductanceS } = terms;
-  const { watchBelowV, watchAboveA, watchUnitBelowV } = into;
-  const last = tables[0]!.length / 2 - 1.000001;
+  const watched = watchUnitBelowV.some(Number.isFinite);
   let busV = bus[0]!;
   let busA = bus[1]!;
   let taken = 0;
@@ -70,42 +78,43 @@ export function march(
       const current = stringCurrentA[string]!;
       if (current > watchAboveA) suspect = true;
       const used = 1.5 * current - 0.5 * previousCurrentA[string]!;
-      const correction = missed[string]!;
-      const meanBefore = mean[string]!;
+      const correction = missedA[string]!;
+      const drawn = drawnA[string]! + correction + used;
+      const mean = meanA[string]!;
+      const heating = stepS * mean;
       let emf = 0;
       let resistance = linkOhm[string]!;
-      const end = stringStart[string + 1]!;
-      for (let unit = stringStart[string]!; unit < end; unit += 1) {
-        const entry = 4 * unit;
-        const warm = warmth[unit]!;
-        const before = polarisationV[unit]!;
-        const lagFactor = factors[entry + 1]!;
-        const polarisationFactor = warm * factors[entry + 3]!;
-        heatJ[unit] = heatJ[unit]! + stepS * meanBefore * (meanBefore * ohm[unit]! + before);
-        const newCharge = charge[unit]! - (correction + used) * moved[unit]!;
-        const newLag = (lag[unit]! + correction * lagFactor) * factors[entry]! + used * lagFactor;
-        const newPolarisationV =
-          (before + correction * polarisationFactor) * factors[entry + 2]! +
-          used * polarisationFactor;
-        const place = Math.min(last, Math.max(0, (newCharge - newLag - headLow) * headsPerOne));
-        const table = tables[unit]!;
-        const index = place | 0;
-        const fraction = place - index;
-        const lowV = table[2 * index]!;
-        const lowOhm = table[2 * index + 1]!;
-        const unitV = lowV + (table[2 * index + 2]! - lowV) * fraction - newPolarisationV;
-        const unitOhm = (lowOhm + (table[2 * index + 3]! - lowOhm) * fraction) * warm;
-        if (unitV - current * unitOhm < watchUnitBelowV[unit]!) suspect = true;
-        charge[unit] = newCharge;
-        lag[unit] = newLag;
-        polarisationV[unit] = newPolarisationV;
-        emfV[unit] = unitV;
-        ohm[unit] = unitOhm;
-        emf += count[unit]! * unitV;
-        resistance += count[unit]! * unitOhm;
+      const end = stringStart[string + 1]! * unitWidth;
+      for (let base = stringStart[string]! * unitWidth; base < end; base += unitWidth) {
+        const before = column[base + at.polarisationV]!;
+        column[base + at.heatJ] =
+          column[base + at.heatJ]! + heating * (mean * column[base + at.ohm]! + before);
+        const lagKeep = column[base + at.lagKeep]!;
+        const lag =
+          column[base + at.lag]! * lagKeep +
+          (correction * lagKeep + used) * column[base + at.lagTake]!;
+        column[base + at.lag] = lag;
+        const keep = column[base + at.polarisationKeep]!;
+        const polarisationV =
+          before * keep + (correction * keep + used) * column[base + at.polarisationTake]!;
+        column[base + at.polarisationV] = polarisationV;
+        const head = column[base + at.chargeBefore]! - drawn * column[base + at.moved]! - lag;
+        let along = head - column[base + at.pieceHead]!;
+        if (!(along >= 0 && along <= pieceLength)) {
+          enterPiece(circuit, column, base, head);
+          along = head - column[base + at.pieceHead]!;
+        }
+        const unitV =
+          column[base + at.pieceV]! + column[base + at.pieceVPerHead]! * along - polarisationV;
+        const unitOhm = column[base + at.pieceOhm]! + column[base + at.pieceOhmPerHead]! * along;
+        column[base + at.ohm] = unitOhm;
+        if (watched && unitV - current * unitOhm < column[base + at.watchBelowV]!) suspect = true;
+        emf += unitV;
+        resistance += unitOhm;
       }
+      drawnA[string] = drawn;
       previousCurrentA[string] = current;
-      missed[string] = used;
+      missedA[string] = used;
       stringEmfV[string] = emf;
       stringOhm[string] = resistance;
       if (strings > 1) {
@@ -131,11 +140,11 @@ export function march(
     }
     for (let string = 0; string < strings; string += 1) {
       const level = 0.5 * (stringCurrentA[string]! + previousCurrentA[string]!);
-      mean[string] = level;
-      missed[string] = level - missed[string]!;
+      meanA[string] = level;
+      missedA[string] = level - missedA[string]!;
     }
     taken += 1;
-    if (taken % stepsPerWarming === 0) warmGently(circuit, stepsPerWarming * stepS);
+    if (taken % stepsPerWarming === 0) warmColumn(circuit, column, stepsPerWarming * stepS);
     chargeAs += 0.5 * stepS * (busA + newA);
     energyWs +=
       0.5 * stepS * (busA * (busV + busA * harnessOhm) + newA * (newV + newA * harnessOhm));
@@ -147,7 +156,7 @@ export function march(
     if (newA > peakA) peakA = newA;
     if (suspect) break;
   }
-  settleCorrection(circuit, factors, moved, missed, mean, stepS);
+  settleColumn(circuit, column, { drawnA, meanA, missedA }, stepS);
   bus[0] = busV;
   bus[1] = busA;
   into.chargeAs = chargeAs;
@@ -162,41 +171,4 @@ function upperRoot(a: number, b: number, c: number): number {
   return a === 1
     ? 0.5 * (b + Math.sqrt(b * b - 4 * c))
     : (b + Math.sqrt(b * b - 4 * a * c)) / (2 * a);
-}
-
-/** `warm` for the small rises between two calls: `exp(-x)` is taken as `1 - x`. */
-export function warmGently(circuit: Circuit, spanS: number): void {
-  const { temperatureC, heatPerK, coolingPerS, coldRatePerK, ambientC, warmth, heatJ } = circuit;
-  for (let unit = 0; unit < heatJ.length; unit += 1) {
-    const before = temperatureC[unit]!;
-    const after =
-      before +
-      Math.max(0, heatJ[unit]!) * heatPerK[unit]! -
-      spanS * coolingPerS[unit]! * (before - ambientC);
-    heatJ[unit] = 0;
-    temperatureC[unit] = after;
-    warmth[unit] = warmth[unit]! * (1 - coldRatePerK[unit]! * (after - before));
-  }
-}
-
-/** Adds what the last step's end current corrects, so that the state is the one `correct` leaves. */
-function settleCorrection(
-  circuit: Circuit,
-  factors: Float64Array,
-  moved: Float64Array,
-  missed: Float64Array,
-  mean: Float64Array,
-  stepS: number,
-): void {
-  const { stringStart, charge, lag, polarisationV, warmth, ohm, heatJ } = circuit;
-  for (let string = 0; string < missed.length; string += 1) {
-    for (let unit = stringStart[string]!; unit < stringStart[string + 1]!; unit += 1) {
-      heatJ[unit] =
-        heatJ[unit]! + stepS * mean[string]! * (mean[string]! * ohm[unit]! + polarisationV[unit]!);
-      charge[unit] = charge[unit]! - missed[string]! * moved[unit]!;
-      lag[unit] = lag[unit]! + missed[string]! * factors[4 * unit + 1]!;
-      polarisationV[unit] =
-        polarisationV[unit]! + missed[string]! * warmth[unit]! * factors[4 * unit + 3]!;
-    }
-  }
 }

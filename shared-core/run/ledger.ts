@@ -1,5 +1,5 @@
 import { demandCurrentA } from '../accessories/converter-input.ts';
-import { headLow, headsPerOne } from '../pack/circuit.ts';
+import { placeOfHead } from '../pack/head-tables.ts';
 import type { Circuit } from '../pack/circuit.ts';
 import type { BusLoad } from './bus-load.ts';
 import { motorCurrentA } from './bus-load.ts';
@@ -38,10 +38,10 @@ export function createLedger(): LedgerSums {
 
 /** Open-circuit voltage at the whole charge, where the unit would stand if its wells were level. */
 function levelVoltage(table: Float64Array, charge: number): number {
-  const at = Math.min(table.length / 2 - 1.000001, Math.max(0, (charge - headLow) * headsPerOne));
-  const index = Math.floor(at);
-  const low = table[2 * index]!;
-  return low + (table[2 * index + 2]! - low) * (at - index);
+  const place = placeOfHead(charge);
+  const index = Math.floor(place);
+  const low = table[index]!;
+  return low + (table[index + 1]! - low) * (place - index);
 }
 
 /** Powers at the present solution, into `ledger.now`. */
@@ -76,7 +76,7 @@ export function measure(
     emfV,
     polarisationV,
     charge,
-    tables,
+    restTables,
   } = circuit;
   const { hysteresis, hysteresisV, belowTap, tapA } = circuit;
   for (let string = 0; string < stringCurrentA.length; string += 1) {
@@ -91,7 +91,7 @@ export function measure(
       resistance += many * unitCurrent * unitCurrent * ohm[unit]!;
       polarisation += many * unitCurrent * inner;
       rate +=
-        many * unitCurrent * (levelVoltage(tables[unit]!, charge[unit]!) - emfV[unit]! - inner);
+        many * unitCurrent * (levelVoltage(restTables[unit]!, charge[unit]!) - emfV[unit]! - inner);
       if (tapA !== 0)
         tap += many * belowTap[unit]! * tapA * (emfV[unit]! - unitCurrent * ohm[unit]!);
     }
@@ -148,7 +148,7 @@ export function closeLedger(ledger: LedgerSums, circuit: Circuit): EnergyLedger 
       const many = circuit.multiplicity[string]! * circuit.count[unit]!;
       const start = circuit.units[unit]!.startCharge;
       given +=
-        (many * storedVolts(circuit.tables[unit]!, start, circuit.charge[unit]!)) /
+        (many * storedVolts(circuit.restTables[unit]!, start, circuit.charge[unit]!)) /
         circuit.inverseChargePerAs[unit]!;
     }
   }
