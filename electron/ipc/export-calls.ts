@@ -48,6 +48,8 @@ export const exportCalls = (shell: Shell): ExportCalls => {
           pageSize: paper,
           landscape,
           printBackground: true,
+          // The sheet has pages that lie on their side.
+          preferCSSPageSize: true,
           generateTaggedPDF: true,
           generateDocumentOutline: true,
         }),

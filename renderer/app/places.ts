@@ -76,4 +76,13 @@ export const places: readonly Place[] = [
     })),
     fields: [/^bench(\.|$)/],
   },
+  {
+    id: 'sheet',
+    command: 'place.sheet',
+    icon: 'sheet',
+    body: lazy(async () => ({
+      default: (await import('../places/sheet/SheetPlace.tsx')).SheetPlace,
+    })),
+    fields: [],
+  },
 ];

@@ -10,7 +10,7 @@ import { planFindings } from './plan-findings.ts';
 export function spreadFindings(
   plan: Plan,
   studies: readonly OptionStudy[],
-  spread: PlanSpread,
+  spread: Pick<PlanSpread, 'outingId' | 'options'>,
   language: Language = 'en',
 ): Finding[] {
   const lowEnds = new Map(

@@ -4,8 +4,9 @@ import { uncertainInputs } from '../compare/inputs/uncertain-inputs.ts';
 import type { UncertainInput } from '../compare/inputs/input.ts';
 import { scenarioOf } from '../compare/scenario.ts';
 import { defaultSpreadWishes, spreadPlan } from '../compare/spread/spread-plan.ts';
-import type { OptionSpread } from '../compare/spread/spread.ts';
+import type { OptionSpread, PlanSpread } from '../compare/spread/spread.ts';
 import type { Finding } from '../findings/finding.ts';
+import { spreadFindings } from '../findings/spread-findings.ts';
 import { mergeFindings, weekFindings } from '../findings/week-findings.ts';
 import type { Language } from '../plan/language.ts';
 import type { Option } from '../plan/schema/option.ts';
@@ -50,6 +51,8 @@ export interface FactWishes {
   readonly spread?: boolean;
   /** Cases of each spread; chosen by the work of the run when left out. */
   readonly caseCount?: number;
+  /** Spread of one outing that is known already, as on screen; it is not worked out again. */
+  readonly known?: PlanSpread | null;
 }
 
 /** Works out an option for the sheet, by the same functions as the screen and the command line. */
@@ -60,23 +63,30 @@ export function gatherSheetFacts(plan: Plan, option: Option, wishes: FactWishes)
     const known =
       outing.id === whole.outingId ? whole.options.find(({ id }) => id === option.id) : undefined;
     const study = known ?? studyOption(plan, option, outing, language);
-    if (wishes.spread === false || study.run.problem !== null)
-      return { outing, study, spread: null, caseCount: null };
-    const caseCount = wishes.caseCount ?? spreadCases(study.run);
-    const spread = spreadPlan(
-      { ...plan, options: [option] },
-      { ...defaultSpreadWishes, outingId: outing.id, caseCount },
-    ).options[0]!;
-    return { outing, study, spread, caseCount };
+    const spread = spreadOf(plan, option, outing, study, wishes);
+    return {
+      outing,
+      study,
+      spread: spread?.options.find(({ id }) => id === option.id) ?? null,
+      caseCount: spread?.caseCount ?? null,
+    };
   });
   const headline = outings.find(({ outing }) => outing.id === whole.outingId) ?? outings[0]!;
   const { run } = headline.study;
   const { ambientC } = headline.outing;
   const wiring = plan.wiring ?? prefillWiring(plan, option, run, ambientC);
-  const findings = mergeFindings(
-    whole.findings,
-    weekFindings({ ...plan, options: [option] }, language, whole.outingId),
-  ).filter(({ optionId }) => optionId === null || optionId === option.id);
+  const alone = { ...plan, options: [option] };
+  const findings = mergeFindings(whole.findings, [
+    ...weekFindings(alone, language, whole.outingId),
+    ...(headline.spread === null
+      ? []
+      : spreadFindings(
+          alone,
+          [headline.study],
+          { outingId: whole.outingId, options: [headline.spread] },
+          language,
+        )),
+  ]).filter(({ optionId }) => optionId === null || optionId === option.id);
   return {
     plan,
     option,
@@ -97,4 +107,31 @@ export function gatherSheetFacts(plan: Plan, option: Option, wishes: FactWishes)
     findings,
     inputs: uncertainInputs(plan, scenarioOf(plan, option, headline.outing)),
   };
+}
+
+/** The spread of an outing: the known one, else worked out; null where none is wanted or the outing cannot be run. */
+function spreadOf(
+  plan: Plan,
+  option: Option,
+  outing: Outing,
+  { run }: OptionStudy,
+  wishes: FactWishes,
+): PlanSpread | null {
+  const { known = null } = wishes;
+  if (run.problem !== null) return null;
+  if (
+    known !== null &&
+    known.outingId === outing.id &&
+    known.options.some(({ id }) => id === option.id)
+  )
+    return known;
+  if (wishes.spread === false) return null;
+  return spreadPlan(
+    { ...plan, options: [option] },
+    {
+      ...defaultSpreadWishes,
+      outingId: outing.id,
+      caseCount: wishes.caseCount ?? spreadCases(run),
+    },
+  );
 }

@@ -21,7 +21,7 @@ export function sheetHtml(sheet: Sheet, parts: readonly SheetPartId[], paper: Pa
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<meta name="generator" content="Cellwain ${escapeMarkup(sheet.version)}">`,
     `<title>${escapeMarkup(sheet.title)}</title>`,
-    `<style>${pageStyle(paper, footLine(sheet), words.page)}${deskStyle(paper)}@media screen{body{margin:0;padding:8mm 0;background:#e4e7e2}}@media print{body{margin:0}}${paperStyle}</style>`,
+    `<style>${pageStyle(paper, footLine(sheet), words.page)}${paperStyle}${deskStyle(paper)}@media screen{body{margin:0;padding:8mm 0;background:#e4e7e2}}@media print{body{margin:0}}</style>`,
     '</head>',
     `<body>${writeMarkup(sheetMarkup(sheet, parts))}</body>`,
     '</html>',

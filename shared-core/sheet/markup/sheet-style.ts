@@ -90,7 +90,8 @@ export const paperStyle = `
 .figure-detail{display:block;color:#4a545a;font-size:8pt;line-height:1.3}
 .table{width:100%;border-collapse:collapse;font-size:8.8pt;line-height:1.3;margin:0 0 4mm}
 .table caption{text-align:left;font-size:9.5pt;font-weight:600;padding-bottom:1mm;break-after:avoid}
-.table thead{display:table-header-group}
+.table thead{display:table-header-group;break-after:avoid;break-inside:avoid}
+.table tbody tr:first-child{break-before:avoid}
 .table tfoot{display:table-row-group}
 .table tr{break-inside:avoid}
 .table th,.table td{text-align:left;vertical-align:top;font-weight:400;padding:1.1mm 2mm 1.1mm 0;border-bottom:.5pt solid #c3c9cc}
