@@ -11,6 +11,7 @@ import { useDocument } from '../state/document-store.ts';
 import { isUnsaved, planStore } from '../state/plan-store.ts';
 import { keepRecoveryCopy } from '../state/recovery-keeper.ts';
 import { useSettings } from '../state/settings-store.ts';
+import { sampleIn } from '../text/names-de.ts';
 import { startChargingStudies } from '../state/charging-store.ts';
 import { startCompareStudies } from '../state/compare-store.ts';
 import { startStudies } from '../state/study-store.ts';
@@ -21,7 +22,7 @@ import { answerCommand, listenForShortcuts } from './shortcuts.ts';
 /** Ties the page to the program around it, opens the first sample and starts the figures. Once, at the start. */
 export function connectHost(host: Host): void {
   useDocument.setState({ host });
-  showPlan(samplePlan('orchard-cart'), false);
+  showPlan(sampleIn(samplePlan('orchard-cart'), useSettings.getState().language), false);
   startChargingStudies();
   startCompareStudies();
   startStudies();

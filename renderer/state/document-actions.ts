@@ -5,6 +5,7 @@ import { writePlan } from '#core/plan/write-plan.ts';
 import type { OpenedPlan } from '#core/shell/documents.ts';
 import { failure, type HostResult } from '#core/shell/failure.ts';
 import { documentTexts } from '../text/documents.ts';
+import { sampleIn } from '../text/names-de.ts';
 import { textNow } from '../text/use-text.ts';
 import { readText } from './browser-files.ts';
 import { closeDialog, openDialog, theHost, useDocument } from './document-store.ts';
@@ -125,7 +126,8 @@ export async function openRecent(id: string): Promise<void> {
 }
 
 export async function openSample(name: SampleName): Promise<void> {
-  if (await mayLeave()) showPlan(samplePlan(name), false);
+  if (await mayLeave())
+    showPlan(sampleIn(samplePlan(name), useSettings.getState().language), false);
 }
 
 /** A copy of the plan under another name, in no file yet. */

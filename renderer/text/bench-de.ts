@@ -1,7 +1,7 @@
 import type { BenchTexts } from './bench.ts';
 
 export const benchDe: BenchTexts = {
-  option: 'Gemessene Option',
+  option: 'Gemessene Variante',
   logs: {
     title: 'Protokolle',
     lead: 'Eine Entladung von voll an, als Text (CSV): Spannung, Strom, Zeit. Jede Anordnung; eine Datei darf mehrere Läufe enthalten.',
@@ -15,7 +15,7 @@ export const benchDe: BenchTexts = {
       format: 'Schreibweise der Zeit',
       current: 'Strom',
       sense: 'Vorzeichen des Stroms',
-      voltage: 'Spannung des Packs',
+      voltage: 'Spannung des Akkus',
       units: 'Spannungen einzelner Blöcke oder Gruppen',
       temperature: 'Blocktemperatur',
       run: 'Lauf',
@@ -135,7 +135,7 @@ export const benchDe: BenchTexts = {
       'loaded-voltage': {
         name: 'Spannung unter Last',
         tells:
-          'Widerstand eines Blocks oder des Packs: Spannung und Strom im selben Augenblick und kurz davor.',
+          'Widerstand eines Blocks oder des Akkus: Spannung und Strom im selben Augenblick und kurz davor.',
       },
       'joint-drop': {
         name: 'Abfall an einer Verbindung',
@@ -172,7 +172,7 @@ export const benchDe: BenchTexts = {
     remove: 'Messwert entfernen',
     place: (string, position) =>
       string === 1 ? `Block ${position}` : `Strang ${string}, Block ${position}`,
-    wholePack: 'ganzer Pack',
+    wholePack: 'ganzer Akku',
     care: 'Mit abgesicherten Leitungen messen, möglichst einhändig, ohne Ringe und Ketten. Eine abgerutschte Spitze an einem Akku kann verschweißen und verbrennen.',
   },
   verdict: {

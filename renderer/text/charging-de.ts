@@ -2,7 +2,7 @@ import type { ChargingTexts } from './charging.ts';
 
 /** German words of the place Charging. */
 export const chargingDe: ChargingTexts = {
-  option: 'Option',
+  option: 'Variante',
   days: { mon: 'Mo', tue: 'Di', wed: 'Mi', thu: 'Do', fri: 'Fr', sat: 'Sa', sun: 'So' },
   daysLong: {
     mon: 'Montag',
@@ -19,8 +19,8 @@ export const chargingDe: ChargingTexts = {
     charger: 'Ladegerät',
     origin: 'Von',
     origins: {
-      own: 'dieser Option',
-      'other-option': 'anderer Option',
+      own: 'dieser Variante',
+      'other-option': 'anderer Variante',
       'own-part': 'eigenes Teil',
       library: 'Bibliothek',
     },
@@ -39,7 +39,7 @@ export const chargingDe: ChargingTexts = {
     limited: (count) => `${count} Ladegeräte, die mit Grenzen passen`,
     misfits: (count) => `${count} Ladegeräte, die nicht passen`,
     keepOld: (verdict, reason) =>
-      `Darf das Ladegerät einer anderen Option bleiben? ${verdict}: ${reason}`,
+      `Darf das Ladegerät einer anderen Variante bleiben? ${verdict}: ${reason}`,
     none: 'Noch kein Ladegerät gewählt. Eines aus der Liste nehmen.',
   },
   curve: {
@@ -52,9 +52,9 @@ export const chargingDe: ChargingTexts = {
     to80: '80 % nach',
     toFull: 'Voll nach',
     done: 'Ladegerät fertig nach',
-    doneNote: (percent) => `das Pack hält dann ${percent}`,
+    doneNote: (percent) => `der Akku hält dann ${percent}`,
     never: 'nie',
-    intoPack: 'Ins Pack',
+    intoPack: 'In den Akku',
     mains: 'Aus dem Netz',
     cost: 'Kosten',
     efficiency: (percent) => `${percent} der Ladung bleiben`,
@@ -77,7 +77,7 @@ export const chargingDe: ChargingTexts = {
     waysTitle: 'Im Ganzen oder Block für Block',
     way: 'Weg',
     ways: {
-      whole: 'Ein Ladegerät am ganzen Pack',
+      whole: 'Ein Ladegerät am ganzen Akku',
       'one-after-another': 'Block nach Block, ein Blockladegerät',
       'isolated-each': 'Alle Blöcke zugleich, potenzialfreie Ladegeräte',
     },
@@ -153,17 +153,17 @@ export const chargingDe: ChargingTexts = {
       'fewest-failures': 'am wenigsten Fahrten ausfallen',
       'lead-full-soonest': 'Blei am schnellsten wieder voll ist',
       'least-unattended': 'Lithium am kürzesten unbeaufsichtigt lädt',
-      'longest-life': 'das Pack am längsten hält',
+      'longest-life': 'der Akku am längsten hält',
       cheapest: 'es am wenigsten kostet',
       'all-alike': 'alle Rhythmen gleich gut sind',
       'below-minimum': 'doch enden manche Fahrten unter der gewünschten Ladung',
     },
     obstacles: {
-      'no-charger': 'Diese Option hat kein Ladegerät. Oben eines wählen.',
+      'no-charger': 'Diese Variante hat kein Ladegerät. Oben eines wählen.',
       'no-use': 'In der Woche steht keine Fahrt. Eine hinzufügen.',
       'no-window': 'In der Woche steht keine Ladezeit. Eine hinzufügen.',
       'charger-cannot-charge':
-        'Dieses Ladegerät bringt keinen Strom in dieses Pack. Oben ein anderes wählen.',
+        'Dieses Ladegerät bringt keinen Strom in diesen Akku. Oben ein anderes wählen.',
     },
     failTitle: 'Würde scheitern',
     failNone: 'Mit dem vorgeschlagenen Rhythmus ist jede Fahrt möglich.',
@@ -171,7 +171,7 @@ export const chargingDe: ChargingTexts = {
       `${outing}, ${day} ${time}: ${failed} von ${wanted} Malen zu kurz, einmal ${shortest} von ${minutes}.`,
     stepsTitle: 'Was zu tun ist',
     step: (days, time, hours, from, to, pack) =>
-      `${days} um ${time}: ${pack > 1 ? `Pack ${pack} ` : ''}anstecken, etwa ${hours}, von ${from} auf ${to}.`,
+      `${days} um ${time}: ${pack > 1 ? `Akku ${pack} ` : ''}anstecken, etwa ${hours}, von ${from} auf ${to}.`,
     noSteps: 'Nichts anzustecken.',
     storageTitle: 'Lagerung',
     storage: (days, start, end, topUps) =>
@@ -179,7 +179,7 @@ export const chargingDe: ChargingTexts = {
     storageLow: (day) => `Am Tag ${day} unterschreitet es die Lagergrenze.`,
     freeze: 'So leer und so kalt kann die Säure gefrieren.',
     cold: (hours) =>
-      `Für ${hours} wäre Ladezeit gewesen, doch das Pack war unter 0 °C: Lithium darf dann nicht geladen werden.`,
+      `Für ${hours} wäre Ladezeit gewesen, doch der Akku war unter 0 °C: Lithium darf dann nicht geladen werden.`,
     calendar: 'Als Kalender sichern…',
     firstDay: 'Erste Woche',
     ownDays: 'Eigene Tage',

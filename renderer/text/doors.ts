@@ -44,7 +44,7 @@ export const doorTexts: Texts<DoorTexts> = {
       },
       charge: {
         question: 'Wann muss ich laden?',
-        way: 'Ob der Lader passt, und die Stunden bis voll.',
+        way: 'Ob das Ladegerät passt, und die Stunden bis voll.',
       },
     },
   },

@@ -202,14 +202,14 @@ export const fieldHelpsDe: Readonly<Record<string, string>> = {
     'staged: Strom, dann Spannung, dann Erhaltung oder Ende. constant-voltage: Stromgrenze, dann Spannung auf Dauer. wall-supply: ein ungeregeltes Steckernetzteil.',
   'Chemistries the label names.': 'Chemien, die das Etikett nennt.',
   'Cells in series the charger is made for: 12 for 24 V lead, 8 for 24 V LFP, 7 for 24 V class NMC.':
-    'Zellen in Reihe, für die der Lader gemacht ist: 12 bei 24 V Blei, 8 bei 24 V LFP, 7 bei 24-V-NMC.',
+    'Zellen in Reihe, für die das Ladegerät gemacht ist: 12 bei 24 V Blei, 8 bei 24 V LFP, 7 bei 24-V-NMC.',
   'Highest voltage at 25 °C; for a wall supply, its voltage without load.':
     'Höchste Spannung bei 25 °C; bei einem Steckernetzteil die Spannung ohne Last.',
   'Held after the charge. Leave unknown where the charger stops instead.':
-    'Nach dem Laden gehalten. Unbekannt lassen, wo der Lader stattdessen endet.',
+    'Nach dem Laden gehalten. Unbekannt lassen, wo das Ladegerät stattdessen endet.',
   'Only for a wall supply: how far its voltage falls with current.':
     'Nur beim Steckernetzteil: wie weit die Spannung mit dem Strom fällt.',
-  '0 when the charger has none.': '0, wenn der Lader keine hat.',
+  '0 when the charger has none.': '0, wenn das Ladegerät keine hat.',
   'What port and lead carry continuously.': 'Was Buchse und Leitung dauernd tragen.',
   'Only where this option needs another controller than the machine has.':
     'Nur wo diese Variante eine andere Steuerung braucht als die der Maschine.',

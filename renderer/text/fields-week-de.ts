@@ -50,9 +50,9 @@ export const fieldsWeekDe: Readonly<Record<string, string>> = {
   'Never below': 'Nie unter',
   'Lowest charge you want to see at the end of an outing.':
     'Niedrigste Ladung, die am Ende einer Fahrt bleiben soll.',
-  'Packs in rotation': 'Packs im Wechsel',
+  'Packs in rotation': 'Akkus im Wechsel',
   '2: one drives while the other charges.': '2: eines fährt, während das andere lädt.',
-  'One charger for both packs': 'Ein Ladegerät für beide Packs',
+  'One charger for both packs': 'Ein Ladegerät für beide Akkus',
   'Lead: top up in storage every': 'Blei: eingelagert nachladen alle',
   'Makers state one to six months; warmer means oftener.':
     'Hersteller nennen ein bis sechs Monate; wärmer heißt öfter.',

@@ -49,7 +49,7 @@ export const stripTexts: Texts<StripTexts> = {
     endedBy: 'Beendet durch',
     accessories: 'Verbraucher',
     energy: 'Liefert',
-    charge: 'Lader',
+    charge: 'Ladegerät',
     mass: 'Masse',
     price: 'Preis',
     findings: 'Befunde',

@@ -4,10 +4,10 @@ export const wiringDe: WiringTexts = {
   option: 'Variante',
   waiting: 'Die Ströme kommen aus der Fahrt; sie wird gerade gerechnet.',
   caution:
-    'Eine Leitung ohne Sicherung brennt. Mit getrenntem Pack arbeiten, Werkzeug isolieren und eine Fachkraft ansehen lassen, was unsicher ist. Örtliche Vorschriften und Herstellerangaben gehen vor.',
+    'Eine Leitung ohne Sicherung brennt. Mit getrenntem Akku arbeiten, Werkzeug isolieren und eine Fachkraft ansehen lassen, was unsicher ist. Örtliche Vorschriften und Herstellerangaben gehen vor.',
   empty: {
     title: 'Noch keine Verkabelung',
-    lead: 'Maschine, Pack und Fahrt sagen schon, welche Zweige es gibt und was sie führen. Mit diesem Vorschlag anfangen und ihn anpassen.',
+    lead: 'Maschine, Akku und Fahrt sagen schon, welche Zweige es gibt und was sie führen. Mit diesem Vorschlag anfangen und ihn anpassen.',
     propose: 'Verkabelung vorschlagen',
   },
   states: {
@@ -29,7 +29,7 @@ export const wiringDe: WiringTexts = {
     choose: (name) => `${name} bearbeiten`,
     impossible:
       'Dieser Zustand lässt sich nicht rechnen: eine Grenze, eine Wicklung oder ein Ladegerät fehlt.',
-    harness: 'Pack bis Regler, hin und zurück',
+    harness: 'Akku bis Steuerung, hin und zurück',
     harnessNote: (milliohm) => `die Fahrt rechnet mit ${milliohm} mΩ`,
     takeHarness: 'In der Fahrt verwenden',
     source: 'Ohmsches Gesetz über die Zweige; Leitungen bei der Temperatur des Dauerstroms',
@@ -117,7 +117,7 @@ export const wiringDe: WiringTexts = {
       controller: 'durch den Regler',
       unknown: 'nicht bekannt',
     },
-    coil: { none: 'keine Spule', pack: 'Pack', converter: 'Wandler' },
+    coil: { none: 'keine Spule', pack: 'Akku', converter: 'Wandler' },
     answers: { yes: 'ja', no: 'nein', unknown: 'nicht bekannt' },
     connectorPart: 'Stecker',
     hasConnector: 'Es gibt einen Stecker',
@@ -207,7 +207,7 @@ export const wiringDe: WiringTexts = {
     title: 'Inbetriebnahme',
     lead: 'Messschritte, bevor der letzte Stecker schließt und bevor jemand fährt, in der Reihenfolge, die einen Fehler billig hält. Messwerte bleiben im Plan.',
     phases: {
-      'before-power': 'Pack getrennt',
+      'before-power': 'Akku getrennt',
       'last-connector': 'Am letzten offenen Stecker',
       'power-on': 'Eingeschaltet, nichts bewegt sich',
       'wheels-up': 'Räder frei',

@@ -9,6 +9,7 @@ import { edit } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { chargingTexts } from '../../text/charging.ts';
 import { formatMinutes } from '../../text/format.ts';
+import { nameIn, namedIn } from '../../text/names-de.ts';
 import { useText } from '../../text/use-text.ts';
 import { Verdict } from './Verdict.tsx';
 
@@ -46,7 +47,7 @@ export const MatchSection = ({ optionIndex, charging }: MatchSectionProps) => {
   const take = ({ charger }: ChargerCandidate): void =>
     edit(text.used(charger.name), (plan) => {
       const option = plan.options[optionIndex];
-      if (option !== undefined) option.charger = structuredClone(charger);
+      if (option !== undefined) option.charger = structuredClone(namedIn(charger, language));
     });
   const columns = [
     { id: 'charger', label: text.charger },
@@ -62,7 +63,7 @@ export const MatchSection = ({ optionIndex, charging }: MatchSectionProps) => {
     return {
       id,
       cells: {
-        charger: charger.name,
+        charger: nameIn(charger.name, language),
         verdict: <Verdict verdict={match.verdict} />,
         hours: match.hoursToFull === null ? '–' : formatMinutes(match.hoursToFull * 60, language),
         reason:

@@ -10,19 +10,29 @@ import type { Accessory, Converter } from '#core/plan/schema/accessory.ts';
 import type { Block } from '#core/plan/schema/block.ts';
 import type { Motor } from '#core/plan/schema/motor.ts';
 import type { Charger } from '#core/plan/schema/charger.ts';
+import { useSettings } from '../../state/settings-store.ts';
+import { nameIn, namedIn } from '../../text/names-de.ts';
+import type { Language } from '#core/plan/language.ts';
 import { usePlan } from '../../state/plan-store.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';
 import type { PickablePart } from './PartPicker.tsx';
 
-const fromLibrary = <T>(parts: readonly Part<T>[]): PickablePart<T>[] =>
-  parts.map(({ id, group, name, value, sourceClass }) => ({ id, group, name, value, sourceClass }));
+const fromLibrary = <T>(parts: readonly Part<T>[], language: Language): PickablePart<T>[] =>
+  parts.map(({ id, group, name, value, sourceClass }) => ({
+    id,
+    group: nameIn(group, language),
+    name: nameIn(name, language),
+    value: namedIn(value, language),
+    sourceClass,
+  }));
 
 const useWithOwn = <T extends { readonly name: string }>(
   library: readonly Part<T>[],
   own: readonly { readonly id: string; readonly part: T }[],
 ): readonly PickablePart<T>[] => {
   const group = useText(packsTexts).partOwn;
+  const language = useSettings((state) => state.language);
   return [
     ...own.map(({ id, part }) => ({
       id: `own-${id}`,
@@ -31,7 +41,7 @@ const useWithOwn = <T extends { readonly name: string }>(
       value: part,
       sourceClass: null,
     })),
-    ...fromLibrary(library),
+    ...fromLibrary(library, language),
   ];
 };
 

@@ -38,6 +38,10 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
   const lines = useRunLines(study, wanted, blocksOf);
   const { quantity, unit, main, whole } = lines;
   const window = asked ?? whole;
+  const setWindow = useCallback(
+    (next: ChartWindow) => setAsked(next.from <= whole.from && next.to >= whole.to ? null : next),
+    [whole],
+  );
 
   const saveCsv = useCallback(
     () => void exportAs('csv', `${planName} run`, runCsv(study)),
@@ -84,7 +88,7 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
         <ChartTools
           isZoomed={asked !== null}
           isTable={isTable}
-          onZoom={(factor) => setAsked(zoomed(window, whole, factor))}
+          onZoom={(factor) => setWindow(zoomed(window, whole, factor))}
           onAll={() => setAsked(null)}
           onTable={() => setIsTable(!isTable)}
           copies={{ copyCsv, saveCsv, savePng }}
@@ -127,7 +131,7 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
           events={lines.events}
           window={window}
           whole={whole}
-          onWindow={setAsked}
+          onWindow={setWindow}
           cursor={cursor}
           onCursor={setCursor}
           chartRef={(made) => {

@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { accessoryParts, blockParts, chargerParts, converterParts } from '#core/library/index.ts';
+import { sampleNames, samplePlan } from '#core/plan/samples/index.ts';
+import { nameIn, namedIn } from '#renderer/text/names-de.ts';
+
+/** Every file of words of the interface. */
+const files = import.meta.glob<Record<string, unknown>>(
+  ['../../../renderer/text/*.ts', '!**/use-text.ts', '!**/field-words.ts'],
+  { eager: true },
+);
+
+interface Pair {
+  readonly where: string;
+  readonly en: unknown;
+  readonly de: unknown;
+}
+
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null;
+
+/** Every place where a sentence stands in both languages, by its path. */
+const pairsOf = (where: string, en: unknown, de: unknown): Pair[] =>
+  isObject(en)
+    ? Object.keys({ ...en, ...(isObject(de) ? de : {}) }).flatMap((key) =>
+        pairsOf(`${where}.${key}`, en[key], isObject(de) ? de[key] : undefined),
+      )
+    : [{ where, en, de }];
+
+const pairs = Object.entries(files).flatMap(([file, module]) =>
+  Object.entries(module)
+    .filter(([, value]) => isObject(value) && 'en' in value && 'de' in value)
+    .flatMap(([name, value]) => {
+      const { en, de } = value as { en: unknown; de: unknown };
+      return pairsOf(`${file.replace(/.*\//, '')} ${name}`, en, de);
+    }),
+);
+
+/** The same in both languages: signs, units, trade words of both trades, and names. */
+const alike =
+  /^[^a-zA-Z]*$|^(Name|Radio|Motor|Export|AGM|Gel|LFP.*|NMC.*|BMS|Peukert|Ah \/ A|Sensor|Text|Shunt|Start|Position|Minimum|Maximum|System|Version|Pause|Material|Original|Relais?|Symbol|Format|Deutsch|English|Cellwain|Alt Enter)$/;
+
+describe('the German interface', () => {
+  it('has words for everything the English one says', () => {
+    expect(pairs.length).toBeGreaterThan(500);
+    const missing = pairs.filter(({ en, de }) => en !== undefined && typeof en !== typeof de);
+    expect(missing.map(({ where }) => where)).toEqual([]);
+  });
+
+  it('leaves no sentence in English', () => {
+    const leaks = pairs.filter(
+      ({ en, de }) => typeof en === 'string' && en === de && en.includes(' ') && !alike.test(en),
+    );
+    expect(leaks.map(({ where, en }) => `${where}: ${String(en)}`)).toEqual([]);
+  });
+
+  it('uses words a German reader takes for German', () => {
+    const english = /\b(the|and|with|from|your|which|until|charger|pack size|wire)\b/i;
+    const leaks = pairs.filter(({ de }) => typeof de === 'string' && english.test(de));
+    expect(leaks.map(({ where, de }) => `${where}: ${String(de)}`)).toEqual([]);
+  });
+
+  it('names the generic parts', () => {
+    const names = [...blockParts, ...chargerParts, ...converterParts, ...accessoryParts].flatMap(
+      ({ name, group }) => [name, group],
+    );
+    const english = /\b(charger|pack|step|light|lamp|socket|pump|with|wall|flooded|to)\b/i;
+    expect(names.map((name) => nameIn(name, 'de')).filter((name) => english.test(name))).toEqual(
+      [],
+    );
+  });
+
+  it.each(sampleNames)('opens the sample %s with German names and the same figures', (name) => {
+    const plan = samplePlan(name);
+    const german = namedIn(plan, 'de');
+    const words: string[] = [];
+    const collect = (one: unknown, other: unknown): void => {
+      if (!isObject(one) || !isObject(other)) {
+        if (typeof one === 'number') expect(other).toBe(one);
+        return;
+      }
+      for (const [key, value] of Object.entries(one)) {
+        const same = key === 'name' || key === 'note' ? value : null;
+        if (typeof same === 'string' && same === other[key] && same.includes(' ')) words.push(same);
+        collect(value, other[key]);
+      }
+    };
+    collect(plan, german);
+    // Chemistry, volts and ampere hours read the same in both.
+    expect(
+      [...new Set(words)].filter((word) => !/^(AGM|LFP|NMC) [\d VA·h(),S]+(BMS\))?$/.test(word)),
+    ).toEqual([]);
+  });
+
+  it('leaves names of the user as they are', () => {
+    expect(nameIn('Grandpa’s wagon', 'de')).toBe('Grandpa’s wagon');
+  });
+});
