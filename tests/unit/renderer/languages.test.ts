@@ -1,12 +1,22 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { accessoryParts, blockParts, chargerParts, converterParts } from '#core/library/index.ts';
 import { sampleNames, samplePlan } from '#core/plan/samples/index.ts';
 import { nameIn, namedIn } from '#renderer/text/names-de.ts';
 
+const folder = join(import.meta.dirname, '../../../renderer/text');
+/** What is no words but the way to them. */
+const machinery = new Set(['use-text.ts', 'field-words.ts']);
+
 /** Every file of words of the interface. */
-const files = import.meta.glob<Record<string, unknown>>(
-  ['../../../renderer/text/*.ts', '!**/use-text.ts', '!**/field-words.ts'],
-  { eager: true },
+const files = await Promise.all(
+  readdirSync(folder)
+    .filter((file) => !machinery.has(file))
+    .map(async (file): Promise<readonly [string, Record<string, unknown>]> => [
+      file,
+      (await import(join(folder, file))) as Record<string, unknown>,
+    ]),
 );
 
 interface Pair {
@@ -26,12 +36,12 @@ const pairsOf = (where: string, en: unknown, de: unknown): Pair[] =>
       )
     : [{ where, en, de }];
 
-const pairs = Object.entries(files).flatMap(([file, module]) =>
+const pairs = files.flatMap(([file, module]) =>
   Object.entries(module)
     .filter(([, value]) => isObject(value) && 'en' in value && 'de' in value)
     .flatMap(([name, value]) => {
       const { en, de } = value as { en: unknown; de: unknown };
-      return pairsOf(`${file.replace(/.*\//, '')} ${name}`, en, de);
+      return pairsOf(`${file} ${name}`, en, de);
     }),
 );
 
