@@ -5,11 +5,13 @@ import { useTheme } from '../app/theme.ts';
 import { useSettings } from '../state/settings-store.ts';
 import './register-charts.ts';
 import { areaReport, type DrawnArea } from './area-report.ts';
+import { bandDatasets } from './band-data.ts';
 import { chartColours } from './chart-colours.ts';
 import {
   moved,
   zoomed,
   type ChartAxis,
+  type ChartBand,
   type ChartEvent,
   type ChartLevel,
   type ChartSeries,
@@ -30,6 +32,7 @@ export interface LineChartProps {
   readonly xAxis: ChartAxis;
   readonly yAxis: ChartAxis;
   readonly series: readonly ChartSeries[];
+  readonly bands?: readonly ChartBand[];
   readonly levels?: readonly ChartLevel[];
   readonly events?: readonly ChartEvent[];
   readonly window: ChartWindow;
@@ -47,7 +50,17 @@ const bucketCount = 500;
 
 /** Lines over time with zoom, pan and a read-out line, by pointer and by keys. */
 export const LineChart = (props: LineChartProps) => {
-  const { xAxis, yAxis, series, levels = none, events = none, window, whole, cursor } = props;
+  const {
+    xAxis,
+    yAxis,
+    series,
+    bands = none,
+    levels = none,
+    events = none,
+    window,
+    whole,
+    cursor,
+  } = props;
   const { onWindow, onCursor } = props;
   const language = useSettings((state) => state.language);
   const theme = useTheme();
@@ -58,8 +71,13 @@ export const LineChart = (props: LineChartProps) => {
 
   const colours = chartColours(theme);
   const data = useMemo(
-    () => ({ datasets: lineDatasets(series, window, colours, bucketCount) }),
-    [series, window, colours],
+    () => ({
+      datasets: [
+        ...lineDatasets(series, window, colours, bucketCount),
+        ...bandDatasets(bands, colours),
+      ],
+    }),
+    [series, bands, window, colours],
   );
   const options = useMemo(
     () => lineOptions({ xAxis, yAxis, levels, events, window, whole, colours, language, onWindow }),

@@ -10,6 +10,15 @@ export interface ChartSeries {
   readonly role: 'main' | 'detail' | 'ghost';
 }
 
+/** The range in which eight of ten cases lie; an edge ends before `x` does where that share of them has ended. */
+export interface ChartBand {
+  readonly id: string;
+  readonly index: number;
+  readonly x: Float64Array;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+}
+
 /** A level that means something, drawn across the chart. */
 export interface ChartLevel {
   readonly id: string;

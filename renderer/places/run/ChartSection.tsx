@@ -13,6 +13,7 @@ import { useSettings } from '../../state/settings-store.ts';
 import { showToast } from '../../state/toast-store.ts';
 import { appTexts } from '../../text/app.ts';
 import { formatFigure, formatMinutes } from '../../text/format.ts';
+import { compareTexts } from '../../text/compare.ts';
 import { runTexts, type QuantityId } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import type { PlanStudy } from '#core/study/study.ts';
@@ -21,12 +22,14 @@ import { QuantityTabs } from './QuantityTabs.tsx';
 import { Readout } from './Readout.tsx';
 import { runCsv } from './run-csv.ts';
 import { RunTable } from './RunTable.tsx';
+import { useRunBands } from './spread/use-run-bands.ts';
 import { useRunLines } from './use-run-lines.ts';
 
 /** The discharge of all options in one chart, with read-out, zoom, single blocks, ghost, table and copies. */
 export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
   const text = useText(runTexts);
   const app = useText(appTexts);
+  const compare = useText(compareTexts);
   const language = useSettings((state) => state.language);
   const planName = usePlan((plan) => plan.name);
   const [wanted, setWanted] = useState<QuantityId>('bus');
@@ -36,7 +39,9 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
   const [cursor, setCursor] = useState<number | null>(null);
   const chart = useRef<Chart<'line'> | null>(null);
   const lines = useRunLines(study, wanted, blocksOf);
-  const { quantity, unit, main, whole } = lines;
+  const { quantity, unit, main } = lines;
+  const bands = useRunBands(study, quantity);
+  const whole = { from: 0, to: Math.max(lines.whole.to, bands.untilMin) };
   const window = asked ?? whole;
   const setWindow = useCallback(
     (next: ChartWindow) => setAsked(next.from <= whole.from && next.to >= whole.to ? null : next),
@@ -102,20 +107,25 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
           entries={lines.offered.map(({ id }) => ({ id, label: text.quantities[id] }))}
           onSelect={setWanted}
         />
-        {quantity === 'bus' ? (
-          <div className="chart-blocks">
-            <Toggle label={text.singleBlocks} isOn={blocksOf !== null} onChange={toggleBlocks} />
-            {blocksOf === null ? null : (
-              <Choice
-                label={text.blocksOf}
-                hideLabel
-                value={blocksOf}
-                entries={study.options.map(({ id, name }) => ({ value: id, label: name }))}
-                onChoose={setBlocksOf}
-              />
-            )}
-          </div>
-        ) : null}
+        <div className="chart-blocks">
+          {bands.isOffered ? (
+            <Toggle label={compare.band} isOn={bands.isOn} onChange={bands.setOn} />
+          ) : null}
+          {quantity === 'bus' ? (
+            <>
+              <Toggle label={text.singleBlocks} isOn={blocksOf !== null} onChange={toggleBlocks} />
+              {blocksOf === null ? null : (
+                <Choice
+                  label={text.blocksOf}
+                  hideLabel
+                  value={blocksOf}
+                  entries={study.options.map(({ id, name }) => ({ value: id, label: name }))}
+                  onChoose={setBlocksOf}
+                />
+              )}
+            </>
+          ) : null}
+        </div>
       </div>
       {isTable ? (
         <RunTable caption={`${text.axis[quantity]}, ${unit}`} series={main} whole={whole} />
@@ -127,6 +137,7 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
           xAxis={lines.xAxis}
           yAxis={lines.yAxis}
           series={lines.series}
+          bands={bands.bands}
           levels={lines.levels}
           events={lines.events}
           window={window}
@@ -138,6 +149,9 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
             chart.current = made;
           }}
         />
+      )}
+      {bands.bands.length === 0 || isTable ? null : (
+        <p className="soft chart-band-key">{compare.bandKey}</p>
       )}
       <Readout series={main} cursor={cursor} unit={unit} />
     </Section>
