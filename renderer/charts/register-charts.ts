@@ -8,6 +8,7 @@ import {
   LineController,
   LineElement,
   PointElement,
+  ScatterController,
   Tooltip,
 } from 'chart.js';
 import annotation from 'chartjs-plugin-annotation';
@@ -22,6 +23,7 @@ Chart.register(
   LineController,
   LineElement,
   PointElement,
+  ScatterController,
   Tooltip,
   annotation,
   zoomPlugin,

@@ -12,7 +12,7 @@ interface DialogProps {
   readonly children: ReactNode;
   /** Buttons in the foot, the main one last. */
   readonly actions?: ReactNode;
-  readonly size?: 'small' | 'large';
+  readonly size?: 'small' | 'large' | 'wide';
   /** A question that must be answered: no way out but its buttons. */
   readonly mustAnswer?: boolean;
 }

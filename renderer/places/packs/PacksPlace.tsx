@@ -9,6 +9,7 @@ import { useSettings } from '../../state/settings-store.ts';
 import { useFieldWords } from '../../text/field-words.ts';
 import { controllerTexts } from '../../text/controller.ts';
 import { packsTexts } from '../../text/packs.ts';
+import { searchTexts } from '../../text/search.ts';
 import { ownPartTexts } from '../../text/own-parts.ts';
 import { useText } from '../../text/use-text.ts';
 import { TextField } from '../../controls/TextField.tsx';
@@ -24,6 +25,7 @@ import { CompareTable } from './CompareTable.tsx';
 import { MatrixGroup } from './MatrixGroup.tsx';
 import { MatrixRow, QuantityRow } from './MatrixRow.tsx';
 import { OptionHead } from './OptionHead.tsx';
+import { SearchDialog } from './search/SearchDialog.tsx';
 import './packs.css';
 
 const holds = {
@@ -178,6 +180,8 @@ const AddOption = () => {
   const isFull = usePlan((plan) => plan.options.length >= optionLimit);
   const parts = useBlockParts();
   const [picks, setPicks] = useState(false);
+  const [searches, setSearches] = useState(false);
+  const search = useText(searchTexts);
   return (
     <>
       <Menu
@@ -186,6 +190,7 @@ const AddOption = () => {
           [
             { id: 'library', label: text.addFromLibrary, run: () => setPicks(true) },
             { id: 'plain', label: text.addEmpty, run: () => addOption() },
+            { id: 'search', label: search.open, run: () => setSearches(true) },
           ],
         ]}
       >
@@ -193,6 +198,7 @@ const AddOption = () => {
           {text.add}
         </Button>
       </Menu>
+      {searches ? <SearchDialog onClose={() => setSearches(false)} /> : null}
       {picks ? (
         <PartPicker
           title={text.pickBlock}

@@ -3,6 +3,7 @@ import { chemistrySchema } from '../../plan/schema/block.ts';
 import type { Block } from '../../plan/schema/block.ts';
 import type { Charger } from '../../plan/schema/charger.ts';
 import type { Plan } from '../../plan/schema/plan.ts';
+import { nominalVoltageV } from '../../run/run-outing.ts';
 import { outingOf } from '../scenario.ts';
 import type { SearchWishes } from './candidate.ts';
 
@@ -48,19 +49,23 @@ export function chargersFor(plan: Plan, choice: ChargerChoice): Charger[] {
   }
 }
 
-/** The wishes a plan itself states: its bay, mass limit, goal and voltage window; everything else open. */
+/** Share by which a pack's nominal voltage may differ from those the plan considers: 24 V lead and 25.6 V LFP are one class. */
+const voltageRoom = 0.1;
+
+/** The wishes a plan itself states: its bay, mass limit, goal and the voltages of its options; everything else open. */
 export function usualWishes(plan: Plan, outingId?: string): SearchWishes {
   const { lengthMm, widthMm, heightMm, massLimitKg } = plan.machine.bay;
   const outing = outingOf(plan, outingId);
+  const voltages = plan.options.map(nominalVoltageV);
   return {
     outingId: outing.id,
     blocks: blocksOfPlan(plan),
     chargers: chargersFor(plan, 'any'),
     chemistries: chemistrySchema.options,
-    leastVoltageV: 22,
-    mostVoltageV: 29,
+    leastVoltageV: (1 - voltageRoom) * Math.min(...voltages),
+    mostVoltageV: (1 + voltageRoom) * Math.max(...voltages),
     mostSeries: 24,
-    mostParallel: 12,
+    mostParallel: 4,
     bay:
       lengthMm === null || widthMm === null || heightMm === null
         ? null

@@ -1,5 +1,6 @@
 import type { Words } from '../../plan/language.ts';
 import type { CureStatement } from '../cure.ts';
+import { fitInBay } from '../../compare/search/fit-in-bay.ts';
 import type { Finding } from '../finding.ts';
 import { controllerCure } from './controller-cure.ts';
 import { optionRule, type Rule } from '../rule.ts';
@@ -186,7 +187,8 @@ const bayFit: Rule = optionRule(
     id: 'PCK-6',
     severity: 'warn',
     sourceClass: 'derived',
-    source: 'Blocks laid out alike in the bay; mass of blocks times their number',
+    source:
+      'Blocks laid out in the bay, up to six turned in every way; mass of blocks times their number',
     about: {
       en: 'The pack does not fit the bay, or is too heavy.',
       de: 'Das Pack passt nicht in den Schacht oder ist zu schwer.',
@@ -212,12 +214,12 @@ const bayFit: Rule = optionRule(
       } else {
         const bayText = `${bay.lengthMm} × ${bay.widthMm} × ${bay.heightMm} mm`;
         const boxText = `${block.lengthMm} × ${block.widthMm} × ${block.heightMm} mm`;
-        const fits = countThatFits(
-          [bay.lengthMm, bay.widthMm, bay.heightMm],
-          [block.lengthMm, block.widthMm, block.heightMm],
-          block.chemistry === 'flooded',
-        );
-        if (fits < count) {
+        const space: Size = [bay.lengthMm, bay.widthMm, bay.heightMm];
+        const box: Size = [block.lengthMm, block.widthMm, block.heightMm];
+        const fits = countThatFits(space, box, block.chemistry === 'flooded');
+        // Blocks turned against each other may go in where blocks laid alike do not.
+        const mixed = fitInBay(box, count, space, block.chemistry === 'flooded');
+        if (fits < count && mixed !== 'fits') {
           found.push(
             voice.finding({
               optionId: option.id,

@@ -4,6 +4,8 @@ import { alignedTable } from '../aligned-table.ts';
 import { findOuting } from '../find-outing.ts';
 import { jsonText } from '../json-text.ts';
 import { loadPlan } from '../load-plan.ts';
+import { readNumber } from '../read-number.ts';
+import { rangeOption, readRanges } from '../read-ranges.ts';
 import { done, jsonOption, outingOption, refuse, type Verb } from '../verb.ts';
 
 export const spreadVerb: Verb = {
@@ -20,20 +22,34 @@ export const spreadVerb: Verb = {
     outingOption,
     { name: '--cases', value: 'N', meaning: 'runs for each option, 10 to 20000 (500)' },
     { name: '--seed', value: 'N', meaning: 'whole number that starts the draws (1)' },
+    rangeOption,
   ],
   arguments: [1, 1],
-  async run({ positional: [path], value, has, host }) {
-    const caseCount = Number(value('--cases') ?? defaultSpreadWishes.caseCount);
-    if (!Number.isInteger(caseCount) || caseCount < 10 || caseCount > 20000)
-      return refuse('--cases: Give a whole number from 10 to 20000.');
-    const seed = Number(value('--seed') ?? defaultSpreadWishes.seed);
-    if (!Number.isInteger(seed) || Math.abs(seed) > 2 ** 31)
-      return refuse('--seed: Give a whole number, for example 1.');
+  async run({ positional: [path], value, values, has, host }) {
+    const cases = readNumber('--cases', value('--cases'), defaultSpreadWishes.caseCount, {
+      least: 10,
+      most: 20_000,
+      whole: true,
+    });
+    if (!cases.ok) return refuse(cases.line);
+    const seed = readNumber('--seed', value('--seed'), defaultSpreadWishes.seed, {
+      least: -(2 ** 31),
+      most: 2 ** 31,
+      whole: true,
+    });
+    if (!seed.ok) return refuse(seed.line);
+    const read = readRanges(values('--range'));
+    if (!read.ok) return refuse(read.line);
     const loaded = await loadPlan(host, path!);
     if (!loaded.ok) return refuse(loaded.line);
     const found = findOuting(loaded.plan, value('--outing'));
     if (!found.ok) return refuse(found.line);
-    const spread = spreadPlan(loaded.plan, { outingId: found.outing.id, caseCount, seed });
+    const spread = spreadPlan(loaded.plan, {
+      outingId: found.outing.id,
+      caseCount: cases.value,
+      seed: seed.value,
+      ranges: read.ranges,
+    });
     if (has('--json')) {
       host.out(
         jsonText({
