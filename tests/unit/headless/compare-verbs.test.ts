@@ -140,10 +140,9 @@ describe('search', () => {
   });
 
   test('keeps to the wishes of the command', async () => {
-    const search = await json<Search>(
-      ...['search', 'plan', '--chemistry', 'agm', '--mass', '16.5', '--price', '400'],
-      ...['--goal', '60', '--bay', '500x300x200', '--from', '24', '--to', '24'],
-    );
+    const words =
+      'search plan --chemistry agm --mass 16.5 --price 400 --goal 60 --bay 500x300x200 --from 24 --to 24';
+    const search = await json<Search>(...words.split(' '));
     expect(search.found.length).toBeGreaterThan(0);
     for (const { option, massKg, price, runTimeMin } of search.found) {
       expect(option.pack.block.chemistry).toBe('agm');
