@@ -17,7 +17,32 @@ import {
   driveLoad,
   driveOuting,
 } from '../support/drive-plan.ts';
+import { checkAgainst } from '../support/check-against.ts';
 import { runOnSupply } from '../support/drive-bench.ts';
+
+const textbook = 'Textbook companion: 120 V at 6000 rpm, 60 V, 2.5 Ω, 0.5 N·m; figures recomputed';
+const road60 =
+  'Rolling coefficients of Marks and Carvill, m g (Crr cos a + sin a), g 9.80665; recomputed';
+const braking =
+  'E/(Ra+Rb), m v²/2, v tau, m g sin a (Ra+Rb)/k² for 10 V, 0.25 + 0.5 Ω, 60 kg, 1.6 m/s; recomputed';
+const held = (
+  quantity: string,
+  unit: string,
+  source: string,
+  reference: number,
+  ours: number,
+  share = 5e-4,
+): void =>
+  checkAgainst({
+    chapter: 'Drive',
+    quantity,
+    unit,
+    source,
+    class: 'recomputed',
+    reference,
+    ours,
+    within: { share },
+  });
 
 /** Ideal controller: no loss, no limits, no ramp. */
 const controller = bareController({
@@ -74,8 +99,8 @@ describe('the textbook motor through the drive', () => {
 
   test('settles at 2.618 A and 2672.75 rpm at 60 V', () => {
     const point = steadyPoint(train, train.gears[0]!, road, { emfV: 60, resistanceOhm: 0 }, 1)!;
-    expect(point.motorA).toBeCloseTo(2.618, 3);
-    expect((point.speedMps * 30) / Math.PI).toBeCloseTo(2672.75, 1);
+    held('Textbook motor, current', 'A', textbook, 2.618, point.motorA);
+    held('Textbook motor, speed', 'rpm', textbook, 2672.75, (point.speedMps * 30) / Math.PI, 1e-4);
   });
 
   test('settles there from half the duty at twice the voltage as well, drawing half the current from the pack', () => {
@@ -114,8 +139,8 @@ describe('road figures through the drive', () => {
     ['worn-paving', 10, 70.257, 98.36],
   ] as const)('%s at %d %% asks for %d N and %d W', (surface, grade, newtons, watts) => {
     const force = roadForceN(roadOf(train, surface, grade, 0), 1.4);
-    expect(force).toBeCloseTo(newtons, 3);
-    expect(force * 1.4).toBeCloseTo(watts, 2);
+    held(`Push, 60 kg, ${surface}, ${grade} %`, 'N', road60, newtons, force, 1e-4);
+    held(`Power at 1.4 m/s, ${surface}, ${grade} %`, 'W', road60, watts, force * 1.4, 2e-4);
   });
 });
 
@@ -146,23 +171,26 @@ describe('the braking example through the drive', () => {
   const stop = stopping(train, gear, level, 1.6, 24);
 
   test('peak current, power, energy and share agree', () => {
-    expect(stop.peakMotorA).toBeCloseTo(13.333, 3);
-    expect(stop.resistorPeakW).toBeCloseTo(88.89, 2);
-    expect(stop.motionJ).toBeCloseTo(76.8, 9);
+    held('Braking, peak current', 'A', braking, 13.333, stop.peakMotorA);
+    held('Braking, peak in the resistor', 'W', braking, 88.89, stop.resistorPeakW);
+    held('Braking, energy of motion', 'J', braking, 76.8, stop.motionJ, 1e-9);
+    held('Braking, energy in the resistor', 'J', braking, 51.2, stop.resistorJ, 2e-3);
+    held('Braking, first deceleration', 'm/s²', braking, 1.6 / 1.152, stop.decelerationMps2);
     expect(stop.resistorJ / (stop.resistorJ + stop.windingJ)).toBeCloseTo(0.5 / 0.75, 6);
     expect(stop.decelerationMps2).toBeCloseTo(1.6 / 1.152, 4);
   });
 
   test('it comes to within a thirty-second of the speed after the way v tau (1 - 1/32)', () => {
     // Standing counts from 0.05 m/s: the way there is v tau (1 - 0.05/1.6) = 1.843 m x 0.96875, in tau ln 32.
-    expect(stop.distanceM!).toBeCloseTo(1.8432 * (1 - 0.05 / 1.6), 1);
-    expect(stop.timeS!).toBeCloseTo(1.152 * Math.log(32), 1);
+    held('Braking, way down to 0.05 m/s', 'm', braking, 1.8432 * 0.96875, stop.distanceM!, 5e-3);
+    held('Braking, time down to 0.05 m/s', 's', braking, 1.152 * Math.log(32), stop.timeS!, 5e-3);
   });
 
   test('down 10 % it creeps at 1.1241 m/s, by the balance and by the simulation', () => {
     const down = { ...roadOf(train, 'asphalt', -10, 0), rollingN: 0 };
-    expect(descent(gear, down, 0.5).creepMps).toBeCloseTo(1.1241, 4);
-    expect(stopping(train, gear, down, 1.6, 24).creepMps).toBeCloseTo(1.1241, 4);
+    const { creepMps } = stopping(train, gear, down, 1.6, 24);
+    held('Creep down 10 %, balance', 'm/s', braking, 1.1241, descent(gear, down, 0.5).creepMps);
+    held('Creep down 10 %, simulated', 'm/s', braking, 1.1241, creepMps);
   });
 });
 
@@ -177,7 +205,7 @@ test('winding heat of a held load rises by 15.739 K', () => {
   const machine = bareMachine({
     drive: { ...drive, masses: { ...drive.masses, machineKg: 4000 } },
   });
-  const held = outingSource(
+  const source = outingSource(
     machine,
     bareController({
       motorCurrentLimitA: 10,
@@ -188,9 +216,9 @@ test('winding heat of a held load rises by 15.739 K', () => {
     0,
     24,
   );
-  if (!held.ok) throw new Error(held.problem);
-  runOnSupply(held.source, 24, 0.01, 300);
-  const result = held.source.result()!;
+  if (!source.ok) throw new Error(source.problem);
+  runOnSupply(source.source, 24, 0.01, 300);
+  const result = source.source.result()!;
   expect(result.stalledS).toBeCloseTo(300, 0);
   // The winding's resistance rises with its heat, which the example leaves out: 0.393 % a kelvin, below 7 % of the rise here.
   expect(result.motorEndTemperatureC! - 20).toBeGreaterThan(15.739);
