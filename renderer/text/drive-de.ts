@@ -164,6 +164,7 @@ export const driveTextDe: DriveTexts = {
     slip: 'Räder drehen durch',
     below: 'Unter der Zielgeschwindigkeit',
     stalled: 'Angetrieben ohne Bewegung',
+    rollsBack: 'Würde rückwärts rollen',
     returned: 'In den Akku zurückgespeist',
   },
   wheelTitle: 'Vom Akku zum Rad',

@@ -123,6 +123,7 @@ export interface DriveTexts {
       | 'slip'
       | 'below'
       | 'stalled'
+      | 'rollsBack'
       | 'returned',
       string
     >
@@ -304,6 +305,7 @@ const en: DriveTexts = {
     slip: 'Wheels slip for',
     below: 'Below the target speed for',
     stalled: 'Driven without moving for',
+    rollsBack: 'Would roll backwards for',
     returned: 'Fed back into the pack',
   },
   wheelTitle: 'From pack to wheel',

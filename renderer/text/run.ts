@@ -1,7 +1,14 @@
 import type { RunEventKind } from '#core/run/result.ts';
 import type { Texts } from './use-text.ts';
 
-export type QuantityId = 'bus' | 'current' | 'power' | 'charge' | 'speed' | 'motorTemperature';
+export type QuantityId =
+  | 'bus'
+  | 'current'
+  | 'power'
+  | 'charge'
+  | 'speed'
+  | 'motorCurrent'
+  | 'motorTemperature';
 
 interface RunTexts {
   readonly chartTitle: string;
@@ -107,6 +114,7 @@ export const runTexts: Texts<RunTexts> = {
       power: 'Power',
       charge: 'Charge left',
       speed: 'Speed',
+      motorCurrent: 'Motor current',
       motorTemperature: 'Motor heat',
     },
     axis: {
@@ -115,6 +123,7 @@ export const runTexts: Texts<RunTexts> = {
       power: 'Pack power',
       charge: 'Charge left',
       speed: 'Speed',
+      motorCurrent: 'Current of the motor circuit',
       motorTemperature: 'Winding temperature',
     },
     time: 'Time',
@@ -232,6 +241,7 @@ export const runTexts: Texts<RunTexts> = {
       power: 'Leistung',
       charge: 'Restladung',
       speed: 'Tempo',
+      motorCurrent: 'Motorstrom',
       motorTemperature: 'Motorwärme',
     },
     axis: {
@@ -240,6 +250,7 @@ export const runTexts: Texts<RunTexts> = {
       power: 'Akkuleistung',
       charge: 'Restladung',
       speed: 'Geschwindigkeit',
+      motorCurrent: 'Strom des Motorkreises',
       motorTemperature: 'Wicklungstemperatur',
     },
     time: 'Zeit',

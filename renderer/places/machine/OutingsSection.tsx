@@ -9,6 +9,7 @@ import { edit, undo, usePlan } from '../../state/plan-store.ts';
 import { showToast } from '../../state/toast-store.ts';
 import { machineTexts } from '../../text/machine.ts';
 import { useText } from '../../text/use-text.ts';
+import { TemplateButtons } from './drive/TemplateButtons.tsx';
 import { LegsEditor } from './LegsEditor.tsx';
 
 /** The outings of the plan, one at a time; each a pattern of legs with its goal and temperature. */
@@ -16,6 +17,7 @@ export const OutingsSection = () => {
   const text = useText(machineTexts);
   const outings = usePlan((plan) => plan.outings);
   const headline = usePlan((plan) => plan.headlineOuting);
+  const isDriven = usePlan((plan) => plan.machine.drive !== null);
   const [selected, setSelected] = useState(headline);
   const shown = outings.some(({ id }) => id === selected) ? selected : headline;
   const add = (): void => {
@@ -39,9 +41,12 @@ export const OutingsSection = () => {
       title={text.outingsTitle}
       lead={text.outingsLead}
       actions={
-        <Button icon="plus" isDisabled={outings.length >= 12} onPress={add}>
-          {text.addOuting}
-        </Button>
+        <div className="section-tools">
+          {isDriven ? <TemplateButtons onAdded={setSelected} /> : null}
+          <Button icon="plus" isDisabled={outings.length >= 12} onPress={add}>
+            {text.addOuting}
+          </Button>
+        </div>
       }
     >
       <Tabs

@@ -31,6 +31,7 @@ const figures: readonly (readonly [
   ['slip', 's', (drive) => drive.slipS],
   ['below', 'min', (drive) => drive.belowTargetS / 60],
   ['stalled', 's', (drive) => drive.stalledS],
+  ['rollsBack', 's', (drive) => drive.rollsBackS],
   ['returned', 'A·h', (drive) => drive.returnedAh],
 ];
 

@@ -45,10 +45,19 @@ const runQuantities: readonly RunQuantity[] = [
       drive === null ? null : { timeS: drive.series.timeS, values: drive.series.speedKmh },
   },
   {
+    id: 'motorCurrent',
+    unit: 'A',
+    read: ({ run: { drive } }) =>
+      drive === null ? null : { timeS: drive.series.timeS, values: drive.series.motorCurrentA },
+  },
+  {
     id: 'motorTemperature',
     unit: '°C',
     read: ({ run: { drive } }) =>
-      drive === null ? null : { timeS: drive.series.timeS, values: drive.series.motorTemperatureC },
+      // Without the motor's thermal data nothing is said about its temperature.
+      drive === null || drive.motorPeakTemperatureC === null
+        ? null
+        : { timeS: drive.series.timeS, values: drive.series.motorTemperatureC },
   },
 ];
 

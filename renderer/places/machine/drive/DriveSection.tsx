@@ -14,7 +14,6 @@ import { GearRows } from './GearRows.tsx';
 import { MotorFields } from './MotorFields.tsx';
 import { ScaledNote } from '../ways/ScaledNote.tsx';
 import { ReadingScaleFields } from './ReadingScaleFields.tsx';
-import { TemplateButtons } from './TemplateButtons.tsx';
 import { VoltageSection } from './VoltageSection.tsx';
 import './drive.css';
 
@@ -56,7 +55,7 @@ const DriveInputs = () => {
   const language = useSettings((state) => state.language);
   const path = 'machine.drive';
   return (
-    <Section title={text.title} lead={text.lead} actions={<TemplateButtons />}>
+    <Section title={text.title} lead={text.lead}>
       <div className="drive-parts">
         <h3 className="drive-part-title">{text.masses}</h3>
         <div className="field-grid">

@@ -8,20 +8,22 @@ import { driveTexts } from '../../../text/drive.ts';
 import { useText } from '../../../text/use-text.ts';
 
 /** Adds a driven outing of a usual kind and shows it in the strip. */
-export const TemplateButtons = () => {
+export const TemplateButtons = ({ onAdded }: { readonly onAdded: (id: string) => void }) => {
   const text = useText(driveTexts);
-  const total = usePlan((plan) => plan.outings.length);
-  const add = (template: OutingTemplate): void =>
+  const taken = usePlan((plan) => plan.outings);
+  const add = (template: OutingTemplate): void => {
+    const id = freshId(
+      template,
+      taken.map((outing) => outing.id),
+    );
     edit(text.templates, (plan) => {
-      const id = freshId(
-        template,
-        plan.outings.map((outing) => outing.id),
-      );
       plan.outings.push(
         templateOuting(template, id, { name: text.template[template], ...text.templateLegs }),
       );
       plan.headlineOuting = id;
     });
+    onAdded(id);
+  };
   return (
     <Menu
       label={text.templates}
@@ -29,7 +31,7 @@ export const TemplateButtons = () => {
         outingTemplates.map((template) => ({
           id: template,
           label: text.template[template],
-          isDisabled: total >= 12,
+          isDisabled: taken.length >= 12,
           run: () => add(template),
         })),
       ]}
