@@ -1,11 +1,11 @@
-import { Suspense, useEffect, useRef } from 'react';
+import { useEffect, useRef, useState, type ComponentType } from 'react';
 import { fieldReached, usePlace } from '../state/place-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { findField } from './find-field.ts';
 import { ProblemBanner } from './ProblemBanner.tsx';
-import { places } from './places.ts';
+import { places, type Place } from './places.ts';
 
 /** The place on screen. A link to a field waits here until the field is there, then gives it the focus. */
 export const PlaceFrame = () => {
@@ -40,7 +40,6 @@ export const PlaceFrame = () => {
   }, [wanted]);
 
   if (place === undefined) return null;
-  const Body = place.body;
   return (
     // The key begins each place at its top.
     <main
@@ -53,10 +52,39 @@ export const PlaceFrame = () => {
     >
       <ProblemBanner />
       <ErrorBoundary>
-        <Suspense fallback={<p className="place-loading">{text.loading}</p>}>
-          <Body />
-        </Suspense>
+        <PlaceBody place={place} />
       </ErrorBoundary>
     </main>
   );
+};
+
+const loaded = new Map<Place['id'], ComponentType>();
+
+/**
+ * The place itself, fetched on the first visit. A suspended place would be rendered at a priority that every other update
+ * interrupts: while figures keep coming in, it would never appear.
+ */
+const PlaceBody = ({ place }: { readonly place: Place }) => {
+  const text = useText(appTexts);
+  const [Body, setBody] = useState<ComponentType | null>(() => loaded.get(place.id) ?? null);
+  const [failure, setFailure] = useState<unknown>(null);
+  useEffect(() => {
+    if (loaded.has(place.id)) return undefined;
+    let isWanted = true;
+    place.load().then(
+      (body) => {
+        loaded.set(place.id, body);
+        if (isWanted) setBody(() => body);
+      },
+      (error: unknown) => {
+        if (isWanted) setFailure(error);
+      },
+    );
+    return () => {
+      isWanted = false;
+    };
+  }, [place]);
+  // To the boundary around it, as any other failure of a place.
+  if (failure !== null) throw failure;
+  return Body === null ? <p className="place-loading">{text.loading}</p> : <Body />;
 };

@@ -1,4 +1,4 @@
-import { lazy, type ComponentType, type LazyExoticComponent } from 'react';
+import type { ComponentType } from 'react';
 import type { CommandId } from '#core/commands/command-table.ts';
 import type { IconName } from '../controls/icons.tsx';
 import type { PlaceTexts } from '../text/app.ts';
@@ -18,7 +18,8 @@ export interface Place {
   readonly id: keyof PlaceTexts;
   readonly command: CommandId;
   readonly icon: IconName;
-  readonly body: LazyExoticComponent<ComponentType>;
+  /** Fetched when the place is first gone to. */
+  readonly load: () => Promise<ComponentType>;
   /** Patterns of the plan fields that stand there; the first place that matches is where a link leads. */
   readonly fields: readonly RegExp[];
 }
@@ -28,61 +29,49 @@ export const places: readonly Place[] = [
     id: 'machine',
     command: 'place.machine',
     icon: 'machine',
-    body: lazy(async () => ({
-      default: (await import('../places/machine/MachinePlace.tsx')).MachinePlace,
-    })),
+    load: async () => (await import('../places/machine/MachinePlace.tsx')).MachinePlace,
     fields: [/^machine(\.|$)/, /^outings(\.|$)/],
   },
   {
     id: 'packs',
     command: 'place.packs',
     icon: 'packs',
-    body: lazy(async () => ({
-      default: (await import('../places/packs/PacksPlace.tsx')).PacksPlace,
-    })),
+    load: async () => (await import('../places/packs/PacksPlace.tsx')).PacksPlace,
     fields: [/^options(\.|$)/, /^ownParts(\.|$)/],
   },
   {
     id: 'run',
     command: 'place.run',
     icon: 'run',
-    body: lazy(async () => ({ default: (await import('../places/run/RunPlace.tsx')).RunPlace })),
+    load: async () => (await import('../places/run/RunPlace.tsx')).RunPlace,
     fields: [],
   },
   {
     id: 'charging',
     command: 'place.charging',
     icon: 'charging',
-    body: lazy(async () => ({
-      default: (await import('../places/charging/ChargingPlace.tsx')).ChargingPlace,
-    })),
+    load: async () => (await import('../places/charging/ChargingPlace.tsx')).ChargingPlace,
     fields: [/^week(\.|$)/],
   },
   {
     id: 'wiring',
     command: 'place.wiring',
     icon: 'wiring',
-    body: lazy(async () => ({
-      default: (await import('../places/wiring/WiringPlace.tsx')).WiringPlace,
-    })),
+    load: async () => (await import('../places/wiring/WiringPlace.tsx')).WiringPlace,
     fields: [/^wiring(\.|$)/],
   },
   {
     id: 'bench',
     command: 'place.bench',
     icon: 'bench',
-    body: lazy(async () => ({
-      default: (await import('../places/bench/BenchPlace.tsx')).BenchPlace,
-    })),
+    load: async () => (await import('../places/bench/BenchPlace.tsx')).BenchPlace,
     fields: [/^bench(\.|$)/],
   },
   {
     id: 'sheet',
     command: 'place.sheet',
     icon: 'sheet',
-    body: lazy(async () => ({
-      default: (await import('../places/sheet/SheetPlace.tsx')).SheetPlace,
-    })),
+    load: async () => (await import('../places/sheet/SheetPlace.tsx')).SheetPlace,
     fields: [],
   },
 ];
