@@ -268,7 +268,7 @@ const cases: readonly Case[] = [
       (plan, option) => (controllerOf(plan, option).maximumVoltageV = 24),
       (plan, option) => (controllerOf(plan, option).maximumVoltageV = 60),
     ),
-    { drive: null },
+    { drive: null, peakCurrentA: 40, averageCurrentA: 20 },
   ),
   tug(
     'DRV-6',
