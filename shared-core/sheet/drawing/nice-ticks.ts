@@ -8,7 +8,10 @@ export function niceTicks(low: number, high: number, count: number): number[] {
   if (!(span > 0)) return [low];
   const rough = span / count;
   const power = 10 ** Math.floor(Math.log10(rough));
-  const step = ([1, 2, 2.5, 5, 10].find((each) => each * power >= rough * 0.999) ?? 10) * power;
+  const off = (step: number) => Math.abs(Math.log(step / rough));
+  const step = [1, 2, 2.5, 5, 10]
+    .map((each) => each * power)
+    .reduce((best, each) => (off(each) < off(best) ? each : best));
   const first = Math.ceil(low / step - 1e-9);
   const last = Math.floor(high / step + 1e-9);
   return Array.from({ length: last - first + 1 }, (_, index) =>
