@@ -20,3 +20,8 @@ export { blockHealth } from './readings/health.ts';
 export { explainGap } from './readings/explain-gap.ts';
 export { judgeReadings } from './readings/judge-readings.ts';
 export { newReading, readingKinds } from './readings/new-reading.ts';
+export { takeOutFit } from './fit/take-out-fit.ts';
+export { applyRoad } from './road/apply-road.ts';
+export { fitRoad } from './road/fit-road.ts';
+export type { RoadFit, RoadOutcome } from './road/fit-road.ts';
+export { samplesOfReadings, samplesOfRun } from './road/road-sample.ts';

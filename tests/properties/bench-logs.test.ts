@@ -103,6 +103,7 @@ describe('any run of finite numbers', () => {
           voltageV: Float64Array.from(readings, ({ voltageV }) => voltageV),
           unitVoltageV: [],
           temperatureC: null,
+          speedKmh: null,
           sortedRows: 0,
           repeatedRows: 0,
           gaps: { count: 0, longestS: 0 },

@@ -1,4 +1,4 @@
-import type { HealthPoint } from '../../plan/schema/bench.ts';
+import type { FitRecord, HealthPoint } from '../../plan/schema/bench.ts';
 import type { Option } from '../../plan/schema/option.ts';
 import type { Plan } from '../../plan/schema/plan.ts';
 import { freshId } from '../../plan/fresh-id.ts';
@@ -51,11 +51,28 @@ export function applyFit(
           logs: logs.slice(0, 40).map((name) => name.slice(0, 200)),
           values: [...fit.values],
           rmsMv: fit.rmsMv,
+          before: beforeFits(plan, option, layout),
           remarks: fit.remarks.map((remark) => remarkText(remark, language).slice(0, 400)),
         },
       ],
       health: [...bench.health, ...healthPoints(option, fit, layout, date)],
     },
+  };
+}
+
+/** What the option's lists of differing parts held before the first fit of the block that stands now. */
+function beforeFits(plan: Plan, option: Option, layout: UnitLayout): FitRecord['before'] {
+  const { block, differences, groupDifferences } = option.pack;
+  const last =
+    block.fitted === null
+      ? undefined
+      : plan.bench?.fits.findLast(
+          (record) => record.optionId === option.id && record.before !== null,
+        );
+  return {
+    differences: last?.before?.differences ?? (layout.kind === 'block' ? differences : null),
+    groupDifferences:
+      last?.before?.groupDifferences ?? (layout.kind === 'group' ? groupDifferences : null),
   };
 }
 

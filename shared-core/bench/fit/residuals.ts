@@ -29,7 +29,7 @@ export interface Observations {
 }
 
 /** How well the charge of one run repeats that of another, and how well a log keeps it within a run. Common practice, no source. */
-const chargeError = { several: 0.01, single: 0 } as const;
+const chargeError = { several: 0.003, single: 0 } as const;
 
 export function observe(runs: readonly FitRun[]): Observations {
   const places = runs.flatMap((run, runIndex) =>

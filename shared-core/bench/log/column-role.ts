@@ -6,6 +6,7 @@ export type ColumnRole =
   | 'voltage'
   | 'unit-voltage'
   | 'temperature'
+  | 'speed'
   | 'run'
   | 'other';
 
@@ -88,6 +89,7 @@ const unitWords = new Set([
   'battery',
 ]);
 const temperatureWords = new Set(['temp', 'temperature', 'temperatur', 'tcell', 'tbat']);
+const speedWords = new Set(['speed', 'velocity', 'kmh', 'geschwindigkeit', 'tempo']);
 const airWords = new Set(['ambient', 'air', 'room', 'chamber', 'umgebung', 'luft']);
 const runWords = new Set([
   'run',
@@ -164,6 +166,7 @@ export function readHeader(header: string): HeaderReading {
   const quantityUnit = unit === null ? null : unit.replace('°', '');
   if (quantityUnit !== null && ['Ah', 'mAh', 'Wh', 'W', 'kW', 'Ohm', 'Ω'].includes(quantityUnit))
     return { ...base, role: 'other' };
+  if (has(speedWords)) return { ...base, role: 'speed', scale: speedScale(lower) };
   if (has(temperatureWords) && !has(airWords))
     return { ...base, role: 'temperature', fahrenheit: quantityUnit === 'F' };
   if (has(airWords)) return { ...base, role: 'other' };
@@ -178,6 +181,13 @@ export function readHeader(header: string): HeaderReading {
   if (has(runWords)) return { ...base, role: 'run' };
   if (has(otherWords)) return { ...base, role: 'other' };
   return { ...base, role: 'other' };
+}
+
+/** Factor to km/h of the unit in a header; km/h where it names none. */
+function speedScale(lower: readonly string[]): number {
+  if (lower.includes('mph')) return 1.609344;
+  const perSecond = lower.includes('mps') || (lower.includes('m') && lower.includes('s'));
+  return perSecond ? 3.6 : 1;
 }
 
 function readSense(lower: readonly string[]): HeaderReading['sense'] {

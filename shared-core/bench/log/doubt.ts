@@ -20,6 +20,7 @@ const roles: Readonly<Record<ColumnRole, readonly [en: string, de: string]>> = {
   voltage: ['volts of the pack', 'Spannung des Packs'],
   'unit-voltage': ['volts of a block or group', 'Spannung eines Blocks oder einer Gruppe'],
   temperature: ['temperature', 'Temperatur'],
+  speed: ['speed', 'Geschwindigkeit'],
   run: ['name of the run', 'Name des Laufs'],
   other: ['nothing', 'nichts'],
 };

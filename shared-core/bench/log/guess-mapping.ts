@@ -67,6 +67,7 @@ export function guessMapping(sample: string, hints: LogHints): LogResult<Mapping
       missing('Spannung', found),
     );
   const temperature = pick(columns, 'temperature', doubts);
+  const speed = pick(columns, 'speed', doubts);
   const sense = current.header.sense ?? 'auto';
   if (sense === 'auto') doubts.push({ kind: 'sense-by-volts', column: current.name });
   return {
@@ -82,6 +83,7 @@ export function guessMapping(sample: string, hints: LogHints): LogResult<Mapping
         voltage: voltage === null ? null : quantity(voltage),
         unitVoltages: units.map(quantity),
         temperature: temperature === null ? null : temperatureColumn(temperature),
+        speed: speed === null ? null : quantity(speed),
         run: columns.filter((column) => column.role === 'run').map((column) => column.index),
       },
       doubts,
@@ -111,6 +113,7 @@ export function plainMapping(sample: string): LogMapping | null {
     voltage: quantity(at('voltage', 2)),
     unitVoltages: [],
     temperature: null,
+    speed: null,
     run: [],
   };
 }

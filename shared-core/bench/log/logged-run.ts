@@ -8,6 +8,7 @@ export interface LoggedRun {
   readonly voltageV: Float64Array | null;
   readonly unitVoltageV: readonly Float64Array[];
   readonly temperatureC: Float64Array | null;
+  readonly speedKmh: Float64Array | null;
   /** Rows that stood out of order and were sorted in. */
   readonly sortedRows: number;
   readonly repeatedRows: number;
@@ -24,6 +25,7 @@ interface RawColumns {
   readonly voltageV: Float64Array | null;
   readonly unitVoltageV: readonly Float64Array[];
   readonly temperatureC: Float64Array | null;
+  readonly speedKmh: Float64Array | null;
 }
 
 /** Sorts by time, drops exact repetitions, settles the sign of the current and counts what was done. */
@@ -68,6 +70,7 @@ export function finishRun(raw: RawColumns, sense: CurrentSense): LoggedRun {
     voltageV,
     unitVoltageV,
     temperatureC: raw.temperatureC === null ? null : filled(take(raw.temperatureC)),
+    speedKmh: raw.speedKmh === null ? null : filled(take(raw.speedKmh)),
     sortedRows: moved,
     repeatedRows: raw.timeS.length - count,
     gaps: findGaps(timeS),

@@ -74,13 +74,15 @@ function applyPart(mapping: LogMapping, role: string, text: string): LogResult<L
         ...mapping,
         temperature: first === undefined ? null : temperatureColumn(read(first)),
       });
+    case 'speed':
+      return ok({ ...mapping, speed: first === undefined ? null : scaled(first) });
     case 'run':
       return ok({ ...mapping, run: columns });
     default:
       return refuse(
         role,
         `"${role}" is no role of a column`,
-        'use time, current, voltage, units, temperature or run',
+        'use time, current, voltage, units, temperature, speed or run',
       );
   }
 }

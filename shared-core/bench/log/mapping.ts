@@ -29,6 +29,8 @@ export interface LogMapping {
   /** Volts of each block or cell group from the negative end. */
   readonly unitVoltages: readonly QuantityColumn[];
   readonly temperature: (QuantityColumn & { readonly offset: number }) | null;
+  /** Speed over the ground, scaled to km/h; null where none was logged. */
+  readonly speed: QuantityColumn | null;
   /** Text columns that tell the runs apart; none: one run, or several where the time starts afresh. */
   readonly run: readonly number[];
 }

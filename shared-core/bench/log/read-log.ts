@@ -42,6 +42,7 @@ interface RawRun {
   readonly voltage: GrowingColumn | null;
   readonly units: readonly GrowingColumn[];
   readonly temperature: GrowingColumn | null;
+  readonly speed: GrowingColumn | null;
   /** Seconds added because a clock without a date passed midnight. */
   dayOffset: number;
   lastTime: number;
@@ -98,6 +99,10 @@ export function createLogReader(mapping: LogMapping): LogReader {
           mapping.temperature.scale +
           mapping.temperature.offset,
       );
+    if (run.speed !== null && mapping.speed !== null)
+      run.speed.push(
+        parseNumber(cells[mapping.speed.column] ?? '', mapping.decimal) * mapping.speed.scale,
+      );
   };
 
   /** Without a run column, a time that falls back to where the log began opens a new run. */
@@ -133,6 +138,7 @@ export function createLogReader(mapping: LogMapping): LogReader {
         voltage: mapping.voltage === null ? null : growingColumn('single'),
         units: mapping.unitVoltages.map(() => growingColumn('single')),
         temperature: mapping.temperature === null ? null : growingColumn('single'),
+        speed: mapping.speed === null ? null : growingColumn('single'),
         dayOffset: 0,
         lastTime: Number.NEGATIVE_INFINITY,
       };
@@ -178,6 +184,7 @@ export function createLogReader(mapping: LogMapping): LogReader {
             voltageV: run.voltage?.toArray() ?? null,
             unitVoltageV: run.units.map((unit) => unit.toArray()),
             temperatureC: run.temperature?.toArray() ?? null,
+            speedKmh: run.speed?.toArray() ?? null,
           },
           mapping.current.sense,
         ),

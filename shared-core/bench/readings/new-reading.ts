@@ -78,7 +78,15 @@ export function newReading(kind: ReadingKind, start: ReadingStart): Reading {
         untilCutoff: true,
       };
     case 'speed':
-      return { ...common, kind, distanceM: 50, timeS: 36, packCurrentA: null };
+      return {
+        ...common,
+        kind,
+        distanceM: 50,
+        timeS: 36,
+        packCurrentA: null,
+        surface: 'worn-paving',
+        gradePercent: 0,
+      };
     case 'charge':
       return { ...common, kind, hours: 8, takenAh: null };
     case 'standby-current':

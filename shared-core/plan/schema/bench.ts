@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { identifier, line, quantity, unknownQuantity } from './field.ts';
+import { differenceSchema, groupDifferenceSchema } from './option.ts';
 import { readingSchema } from './reading.ts';
 
 const date = () =>
@@ -32,8 +33,33 @@ export const fitRecordSchema = z.object({
     .min(1)
     .max(40),
   values: z.array(fittedValueSchema).max(80),
-  rmsMv: quantity({ title: 'Volts between model and log, rms', unit: 'mV', min: 0, max: 1e6 }),
+  rmsMv: unknownQuantity({
+    title: 'Volts between model and log, rms',
+    unit: 'mV',
+    min: 0,
+    max: 1e6,
+    help: 'None: no volts were fitted.',
+  }),
   remarks: z.array(line({ title: 'What could not be told apart' }, 400)).max(40),
+  before: z
+    .object({
+      differences: z
+        .array(differenceSchema)
+        .max(480)
+        .nullable()
+        .meta({ title: 'Blocks that differed', help: 'None: the fit did not touch them.' }),
+      groupDifferences: z
+        .array(groupDifferenceSchema)
+        .max(4000)
+        .nullable()
+        .meta({ title: 'Cell groups that differed', help: 'None: the fit did not touch them.' }),
+    })
+    .nullable()
+    .default(null)
+    .meta({
+      title: 'Before the first fit',
+      help: 'What is put back when the block returns to its label.',
+    }),
 });
 export type FitRecord = z.infer<typeof fitRecordSchema>;
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { surfaceIdSchema } from './surface.ts';
 import { identifier, line, quantity, unknownQuantity } from './field.ts';
 
 const date = () =>
@@ -108,7 +109,10 @@ export const readingSchema = z
         unit: 'A',
         min: 0,
         max: 2000,
+        help: 'Accessories off. With it the reading tells the road resistance.',
       }),
+      surface: surfaceIdSchema.default('worn-paving'),
+      gradePercent: quantity({ title: 'Grade', unit: '%', min: -50, max: 100 }).default(0),
     }),
     z.object({
       ...common,

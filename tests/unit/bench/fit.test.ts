@@ -66,6 +66,7 @@ function logOf(
     voltageV: Float64Array.from(volts),
     unitVoltageV: [],
     temperatureC: new Float64Array(time.length).fill(20),
+    speedKmh: null,
     sortedRows: 0,
     repeatedRows: 0,
     gaps: { count: 0, longestS: 0 },

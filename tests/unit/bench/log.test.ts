@@ -129,7 +129,7 @@ describe('changing the columns by words', () => {
     expect(text.length).toBeGreaterThan(0);
   });
   test.each([
-    ['speed=a', 'speed'],
+    ['colour=a', 'colour'],
     ['time=z', 'no column "z"'],
     ['time=a:weeks', 'no time format'],
     ['nonsense', 'ROLE=COLUMN'],
