@@ -175,14 +175,20 @@ export function sourceWords(logs: readonly BenchLog[]): string {
   return `fitted from ${words} on ${today()}`.slice(0, 300);
 }
 
-export function startFit(optionId: string, temperatureC: number | null): void {
+export interface FitConditions {
+  readonly temperatureC: number | null;
+  /** Charge at which the runs began [%]; null: by their first volts. */
+  readonly startPercent: number | null;
+}
+
+export function startFit(optionId: string, conditions: FitConditions): void {
   const { logs } = useBench.getState();
   useBench.setState({ fitting: true, fitShare: 0, problem: null, failure: null });
   send({
     kind: 'fit',
     plan: planStore.getState().plan,
     optionId,
-    temperatureC,
+    ...conditions,
     source: sourceWords(logs),
     chosen: Object.fromEntries(logs.map((log) => [log.id, log.chosen])),
   });

@@ -18,6 +18,7 @@ export const benchDe: BenchTexts = {
       voltage: 'Spannung des Akkus',
       units: 'Spannungen einzelner Blöcke oder Gruppen',
       temperature: 'Blocktemperatur',
+      speed: 'Geschwindigkeit',
       run: 'Lauf',
     },
     senses: {
@@ -64,6 +65,12 @@ export const benchDe: BenchTexts = {
     temperature: 'Blocktemperatur beim Start',
     temperatureHelp: 'Nur benutzt, wo das Protokoll keine enthält.',
     fromOuting: 'wie in der Fahrt',
+    startHelp:
+      'Leer: gilt als voll, wenn die ersten Spannungen nicht dagegen sprechen; sonst mit der Anpassung gefunden.',
+    fromVolts: 'nach den ersten Spannungen',
+    shown: 'Gezeigte Läufe',
+    ofFit: 'Angepasst',
+    ofTest: 'Aus den anderen vorhergesagt',
     nothingChosen: 'Ein Protokoll einlesen und mindestens einen Lauf wählen.',
     value: 'Wert',
     fitted: 'Angepasst',
@@ -118,6 +125,33 @@ export const benchDe: BenchTexts = {
     inPlan: (source) => `Jetzt im Plan: ${source}.`,
     takeOut: 'Zurück zum Etikett',
     takenOut: 'Angepasste Werte aus dem Plan genommen',
+  },
+  road: {
+    title: 'Rollwiderstand',
+    lead: 'Aus Geschwindigkeiten über eine Strecke mit dem Strom des Packs daneben und aus Protokollen mit einer Spalte für die Geschwindigkeit: ebener Boden, Verbraucher aus.',
+    surface: 'Belag der aufgezeichneten Fahrt',
+    rolling: 'Rollwiderstand gegen die Tabelle',
+    drag: 'Luftwiderstandsfläche',
+    now: 'Im Plan',
+    summary: (count, read, model) =>
+      `${count} ${count === 1 ? 'Abschnitt' : 'Abschnitte'}; im Mittel ${read} abgelesen, wo der Plan ${model} erwartet.`,
+    dragUntold: (speed) =>
+      `Luft und Rollen ließen sich bis ${speed} nicht trennen: die Luftwiderstandsfläche bleibt wie angenommen. Einen Messwert bei deutlich höherer Geschwindigkeit ergänzen.`,
+    outliers: (count) =>
+      `${count} ${count === 1 ? 'Abschnitt fällt' : 'Abschnitte fallen'} heraus und zählten nicht mit.`,
+    reasons: {
+      'not-computable':
+        'Der Antrieb ist nicht gut genug bekannt: Motor und Gänge der Maschine ausfüllen.',
+      'too-little-current':
+        'Der Strom ist kleiner als der Leerlaufstrom des Motors. Messwert und Leerlaufstrom prüfen.',
+      'out-of-range':
+        'Kein Rollwiderstand von 10 bis 1000 % der Tabelle erklärt die Ströme. Belag, Steigung, Übersetzung und Massen prüfen.',
+    },
+    apply: 'Rollwiderstand in den Plan übernehmen',
+    applied: 'Rollwiderstand in den Plan übernommen',
+    inPlan: (source) => `Jetzt im Plan: ${source}.`,
+    source: (readings, logs, date) =>
+      `angepasst an ${[readings === 0 ? '' : `${readings} ${readings === 1 ? 'Messwert' : 'Messwerte'}`, logs].filter((part) => part !== '').join(', ')} am ${date}`,
   },
   readings: {
     title: 'Messwerte',

@@ -23,7 +23,15 @@ export interface BenchTexts {
     readonly preview: string;
     readonly roles: Readonly<
       Record<
-        'time' | 'format' | 'current' | 'sense' | 'voltage' | 'units' | 'temperature' | 'run',
+        | 'time'
+        | 'format'
+        | 'current'
+        | 'sense'
+        | 'voltage'
+        | 'units'
+        | 'temperature'
+        | 'speed'
+        | 'run',
         string
       >
     >;
@@ -57,6 +65,11 @@ export interface BenchTexts {
     readonly temperature: string;
     readonly temperatureHelp: string;
     readonly fromOuting: string;
+    readonly startHelp: string;
+    readonly fromVolts: string;
+    readonly shown: string;
+    readonly ofFit: string;
+    readonly ofTest: string;
     readonly nothingChosen: string;
     readonly value: string;
     readonly fitted: string;
@@ -99,6 +112,24 @@ export interface BenchTexts {
     readonly inPlan: (source: string) => string;
     readonly takeOut: string;
     readonly takenOut: string;
+  };
+  readonly road: {
+    readonly title: string;
+    readonly lead: string;
+    readonly surface: string;
+    readonly rolling: string;
+    readonly drag: string;
+    readonly now: string;
+    readonly summary: (count: number, read: string, model: string) => string;
+    readonly dragUntold: (speed: string) => string;
+    readonly outliers: (count: number) => string;
+    readonly reasons: Readonly<
+      Record<'not-computable' | 'too-little-current' | 'out-of-range', string>
+    >;
+    readonly apply: string;
+    readonly applied: string;
+    readonly inPlan: (source: string) => string;
+    readonly source: (readings: number, logs: string, date: string) => string;
   };
   readonly readings: {
     readonly title: string;
@@ -164,6 +195,7 @@ const en: BenchTexts = {
       voltage: 'Volts of the pack',
       units: 'Volts of single blocks or groups',
       temperature: 'Block temperature',
+      speed: 'Speed',
       run: 'Run',
     },
     senses: {
@@ -210,6 +242,12 @@ const en: BenchTexts = {
     temperature: 'Block temperature at the start',
     temperatureHelp: 'Used only where the log holds none.',
     fromOuting: 'as in the outing',
+    startHelp:
+      'Empty: taken as full unless the first volts speak against it; then found with the fit.',
+    fromVolts: 'by the first volts',
+    shown: 'Shown runs',
+    ofFit: 'Fitted',
+    ofTest: 'Predicted from the others',
     nothingChosen: 'Read a log and choose at least one run.',
     value: 'Value',
     fitted: 'Fitted',
@@ -255,6 +293,33 @@ const en: BenchTexts = {
     inPlan: (source) => `In the plan now: ${source}.`,
     takeOut: 'Go back to the label',
     takenOut: 'Fitted values taken out of the plan',
+  },
+  road: {
+    title: 'Road resistance',
+    lead: 'From speeds over a distance with the pack current beside them, and from logs with a column of speed: level ground, accessories off.',
+    surface: 'Surface of the logged drive',
+    rolling: 'Rolling resistance against the table',
+    drag: 'Drag area',
+    now: 'In the plan',
+    summary: (count, read, model) =>
+      `${count} ${count === 1 ? 'stretch' : 'stretches'}; on average ${read} read where the plan expects ${model}.`,
+    dragUntold: (speed) =>
+      `Air and rolling could not be told apart up to ${speed}: the drag area stays as assumed. Add a reading at a clearly higher speed.`,
+    outliers: (count) =>
+      `${count} ${count === 1 ? 'stretch stands' : 'stretches stand'} out and did not count.`,
+    reasons: {
+      'not-computable':
+        'The drive is not known well enough: fill in motor and gears of the machine.',
+      'too-little-current':
+        'The current is less than the motor takes idling. Check the reading, and the idle current of the motor.',
+      'out-of-range':
+        'No road resistance from 10 to 1000 % of the table explains the currents. Check surface, grade, gear ratio and masses.',
+    },
+    apply: 'Take the road into the plan',
+    applied: 'Road resistance taken into the plan',
+    inPlan: (source) => `Now in the plan: ${source}.`,
+    source: (readings, logs, date) =>
+      `fitted from ${[readings === 0 ? '' : `${readings} ${readings === 1 ? 'reading' : 'readings'}`, logs].filter((part) => part !== '').join(', ')} on ${date}`,
   },
   readings: {
     title: 'Readings',

@@ -314,4 +314,10 @@ export const fieldHelpsDe: Readonly<Record<string, string>> = {
   'Motor, controller, block, connector.': 'Motor, Steuerung, Block, Steckverbinder.',
   'No: the value comes from the usual figures of the chemistry.':
     'Nein: Der Wert stammt aus den üblichen Zahlen der Chemie.',
+  'Accessories off. With it the reading tells the road resistance.':
+    'Verbraucher aus. Damit sagt der Messwert den Rollwiderstand.',
+  'None: no volts were fitted.': 'Keine: Es wurden keine Spannungen angepasst.',
+  'None: the fit did not touch them.': 'Keine: Die Anpassung hat sie nicht berührt.',
+  'What is put back when the block returns to its label.':
+    'Was zurückkommt, wenn der Block zum Etikett zurückkehrt.',
 };

@@ -408,4 +408,7 @@ export const fieldTitlesDe: Readonly<Record<string, string>> = {
   'Health of the blocks over time': 'Zustand der Blöcke über die Zeit',
   'Capacity against rated': 'Kapazität gegen Nennwert',
   'Found by': 'Gefunden durch',
+  'Before the first fit': 'Vor der ersten Anpassung',
+  'Blocks that differed': 'Blöcke, die abwichen',
+  'Cell groups that differed': 'Zellgruppen, die abwichen',
 };

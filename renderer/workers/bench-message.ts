@@ -1,4 +1,5 @@
 import type { BlockFit, LogDoubt, LogMapping, LogProblem, Prediction } from '#core/bench/index.ts';
+import type { RoadSample } from '#core/bench/road/road-sample.ts';
 import type { UnitLayout } from '#core/bench/fit/fit-run.ts';
 import type { LogLoad } from '#core/plan/schema/leg-load.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
@@ -10,6 +11,8 @@ export interface RunSummary {
   readonly dischargedAh: number;
   readonly currentA: number;
   readonly lowestV: number;
+  /** Stretches of a drive, where speed was logged; few enough to hand over. Their surface is not known here. */
+  readonly drive: readonly RoadSample[];
   readonly notes: {
     readonly sortedRows: number;
     readonly gaps: number;
@@ -46,6 +49,7 @@ export type BenchRequest =
       readonly plan: Plan;
       readonly optionId: string;
       readonly temperatureC: number | null;
+      readonly startPercent: number | null;
       readonly source: string;
       /** Runs taken from each log, by name. */
       readonly chosen: Readonly<Record<string, readonly string[]>>;

@@ -6,6 +6,7 @@ import {
   leaveOneOut,
   plainMapping,
   planFitRequest,
+  samplesOfRun,
   sniffLog,
   type LoggedRun,
   type ReadLog,
@@ -73,8 +74,8 @@ function fit(request: Extract<BenchRequest, { kind: 'fit' }>): void {
   const chosen = Object.entries(request.chosen).flatMap(([id, names]) =>
     (runs.get(id) ?? []).filter((run) => names.includes(run.name)),
   );
-  const { plan, optionId, temperatureC, source } = request;
-  const made = planFitRequest(plan, chosen, { optionId, temperatureC, source });
+  const { plan, optionId, temperatureC, startPercent, source } = request;
+  const made = planFitRequest(plan, chosen, { optionId, temperatureC, startPercent, source });
   if (!made.ok) return post({ kind: 'refused', problem: made.problem });
   const steps = chosen.length < 2 ? 1 : chosen.length + 1;
   post({ kind: 'fit-progress', share: 0 });
@@ -116,8 +117,16 @@ function runSummary(run: LoggedRun): RunSummary {
     dischargedAh: window === null ? 0 : chargeAs / 3600,
     currentA: seconds > 0 ? chargeAs / seconds : 0,
     lowestV,
+    drive: thinned(samplesOfRun(run, 'worn-paving')),
     notes: { sortedRows, gaps: gaps.count, longestGapS: gaps.longestS, turned },
   };
+}
+
+const mostStretches = 400;
+
+function thinned<T>(values: readonly T[]): T[] {
+  const every = Math.ceil(values.length / mostStretches);
+  return values.filter((_, index) => index % every === 0);
 }
 
 async function handle(request: BenchRequest): Promise<void> {

@@ -7,9 +7,9 @@ import { OptionPick } from '../charging/OptionPick.tsx';
 import { FitSection } from './FitSection.tsx';
 import { HealthSection } from './HealthSection.tsx';
 import { LogsSection } from './LogsSection.tsx';
+import { RoadSection } from './RoadSection.tsx';
 import { ReadingsSection } from './ReadingsSection.tsx';
 import { VerdictSection } from './VerdictSection.tsx';
-import '../charging/charging.css';
 import './bench.css';
 
 /** After the build: readings and logs, what they say about the plan, and the fit that takes them into it. */
@@ -43,6 +43,7 @@ export const BenchPlace = () => {
         <div className="bench-column">
           <LogsSection option={option} />
           <FitSection option={option} optionIndex={at} />
+          <RoadSection option={option} />
           <HealthSection option={option} />
         </div>
       </div>

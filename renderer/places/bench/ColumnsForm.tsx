@@ -77,6 +77,15 @@ export const ColumnsForm = ({ log, mapping }: ColumnsFormProps) => {
           }}
         />
         <Choice
+          label={text.roles.speed}
+          value={nameOf(mapping.speed?.column)}
+          entries={orNone}
+          onChoose={(value) => {
+            const column = numberOf(value);
+            set({ speed: column === null ? null : same(column, mapping.speed) });
+          }}
+        />
+        <Choice
           label={text.roles.temperature}
           value={nameOf(mapping.temperature?.column)}
           entries={orNone}

@@ -1,44 +1,81 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
+import type { Chart } from 'chart.js';
 import type { Prediction } from '#core/bench/index.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
-import type { ChartSeries, ChartWindow } from '../../charts/chart-series.ts';
+import { zoomed, type ChartWindow } from '../../charts/chart-series.ts';
+import { chartPicture, exportAs } from '../../charts/export-chart.ts';
+import { theHost } from '../../state/document-store.ts';
+import { usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
+import { showToast } from '../../state/toast-store.ts';
 import { benchTexts } from '../../text/bench.ts';
 import { formatFigure } from '../../text/format.ts';
+import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
+import { ChartTools } from '../run/ChartTools.tsx';
+import { QuantityTabs } from '../run/QuantityTabs.tsx';
+import { Readout } from '../run/Readout.tsx';
+import { RunTable } from '../run/RunTable.tsx';
+import { fitCsv, residualLine, voltLines } from './fit-lines.ts';
 
 interface FitChartsProps {
   readonly replays: readonly Prediction[];
+  /** Each run predicted from the others; empty with one run. */
+  readonly leftOut: readonly Prediction[];
   readonly rmsMv: number;
 }
 
-/** Logged and fitted volts of every run, and under them what is left between the two. */
-export const FitCharts = ({ replays, rmsMv }: FitChartsProps) => {
+/** Logged volts of every run against the fit, or against the prediction from the other runs, and what is left between. */
+export const FitCharts = ({ replays, leftOut, rmsMv }: FitChartsProps) => {
   const text = useText(benchTexts).fit;
+  const run = useText(runTexts);
   const language = useSettings((state) => state.language);
+  const planName = usePlan((plan) => plan.name);
+  const [view, setView] = useState<'fit' | 'test'>('fit');
+  const [isTable, setIsTable] = useState(false);
   const [asked, setAsked] = useState<ChartWindow | null>(null);
   const [cursor, setCursor] = useState<number | null>(null);
+  const chart = useRef<Chart<'line'> | null>(null);
+  const isTest = view === 'test' && leftOut.length > 0;
+  const shown = isTest ? leftOut : replays;
   const volts = useMemo(
-    () => replays.flatMap((replay, index) => voltLines(replay, index, text)),
-    [replays, text],
+    () => shown.flatMap((replay, index) => voltLines(replay, index, text)),
+    [shown, text],
   );
-  const left = useMemo(() => replays.map(residualLine), [replays]);
+  const left = useMemo(() => shown.map(residualLine), [shown]);
   const whole = useMemo<ChartWindow>(
     () => ({
       from: 0,
-      to: Math.max(0.1, ...replays.map((replay) => replay.timeS.at(-1)! / 60)) * 1.01,
+      to: Math.max(0.1, ...shown.map((replay) => replay.timeS.at(-1)! / 60)) * 1.01,
     }),
-    [replays],
+    [shown],
   );
   const xAxis = useMemo(() => ({ label: text.time, unit: 'min' }), [text]);
   const voltAxis = useMemo(() => ({ label: text.voltage, unit: 'V' }), [text]);
   const leftAxis = useMemo(() => ({ label: text.difference, unit: 'mV' }), [text]);
-  const summary = text.summary(replays.length, `${formatFigure(rmsMv, language, 2)} mV`);
+  const window = asked ?? whole;
+  const misfitMv = isTest
+    ? Math.hypot(...leftOut.map((entry) => entry.rmsMv)) / Math.sqrt(leftOut.length)
+    : rmsMv;
+  const fileName = `${planName} ${isTest ? 'prediction' : 'fit'}`;
+  const copyCsv = (): void => {
+    void theHost()
+      .copyText(fitCsv(shown))
+      .then((copied) => {
+        if (copied.ok) showToast(run.csvCopied);
+      });
+  };
+  const savePng = (): void => {
+    if (chart.current === null) return;
+    void chartPicture(chart.current).then((bytes) =>
+      bytes === null ? undefined : exportAs('png', fileName, bytes),
+    );
+  };
   const shared = {
-    summary,
+    summary: text.summary(shown.length, `${formatFigure(misfitMv, language, 2)} mV`),
     howTo: text.howTo,
     xAxis,
-    window: asked ?? whole,
+    window,
     whole,
     onWindow: setAsked,
     cursor,
@@ -46,64 +83,63 @@ export const FitCharts = ({ replays, rmsMv }: FitChartsProps) => {
   };
   return (
     <div className="fit-charts">
-      <h3 className="bench-head">{text.voltsTitle}</h3>
-      <LineChart
-        {...shared}
-        title={text.voltsTitle}
-        yAxis={voltAxis}
-        series={volts}
-        height="17rem"
-      />
+      <div className="fit-chart-head">
+        <h3 className="bench-head">{text.voltsTitle}</h3>
+        <div className="fit-chart-tools">
+          <ChartTools
+            isZoomed={asked !== null}
+            isTable={isTable}
+            onZoom={(factor) => setAsked(zoomed(window, whole, factor))}
+            onAll={() => setAsked(null)}
+            onTable={() => setIsTable(!isTable)}
+            copies={{
+              copyCsv,
+              saveCsv: () => void exportAs('csv', fileName, fitCsv(shown)),
+              savePng,
+            }}
+          />
+        </div>
+      </div>
+      {leftOut.length === 0 ? null : (
+        <QuantityTabs
+          label={text.shown}
+          selected={view}
+          entries={[
+            { id: 'fit', label: text.ofFit },
+            { id: 'test', label: text.ofTest },
+          ]}
+          onSelect={setView}
+        />
+      )}
+      {isTable ? (
+        <RunTable caption={`${text.voltsTitle}, V`} series={volts} whole={whole} />
+      ) : (
+        <>
+          <LineChart
+            {...shared}
+            title={text.voltsTitle}
+            yAxis={voltAxis}
+            series={volts}
+            height="17rem"
+            chartRef={(made) => {
+              chart.current = made;
+            }}
+          />
+          <Readout series={volts} cursor={cursor} unit="V" />
+        </>
+      )}
       <h3 className="bench-head">{text.residualTitle}</h3>
-      <LineChart
-        {...shared}
-        title={text.residualTitle}
-        yAxis={leftAxis}
-        series={left}
-        height="11rem"
-      />
+      {isTable ? (
+        <RunTable caption={`${text.residualTitle}, mV`} series={left} whole={whole} />
+      ) : (
+        <LineChart
+          {...shared}
+          title={text.residualTitle}
+          yAxis={leftAxis}
+          series={left}
+          height="11rem"
+        />
+      )}
     </div>
   );
 };
-
-function voltLines(
-  replay: Prediction,
-  index: number,
-  text: { readonly measured: (run: string) => string; readonly model: (run: string) => string },
-): ChartSeries[] {
-  const minutes = replay.timeS.map((time) => time / 60);
-  const count = replay.measuredV.length;
-  return [
-    {
-      id: `${index} log`,
-      name: text.measured(replay.run),
-      index,
-      x: minutes.slice(0, count),
-      y: replay.measuredV.slice(0, minutes.length),
-      role: 'ghost',
-    },
-    {
-      id: `${index} model`,
-      name: text.model(replay.run),
-      index,
-      x: minutes,
-      y: replay.modelV,
-      role: 'main',
-    },
-  ];
-}
-
-function residualLine(replay: Prediction, index: number): ChartSeries {
-  const count = Math.min(replay.measuredV.length, replay.modelV.length);
-  return {
-    id: String(index),
-    name: replay.run,
-    index,
-    x: Float64Array.from({ length: count }, (_, row) => replay.timeS[row]! / 60),
-    y: Float64Array.from(
-      { length: count },
-      (_, row) => (replay.modelV[row]! - replay.measuredV[row]!) * 1000,
-    ),
-    role: 'main',
-  };
-}

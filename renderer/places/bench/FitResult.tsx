@@ -66,7 +66,7 @@ export const FitResult = ({ answer, isStale }: FitResultProps) => {
         <Button onPress={forgetFit}>{text.discard}</Button>
         <span className="soft">{text.applyLead(option.name)}</span>
       </div>
-      <FitCharts replays={fit.replays} rmsMv={fit.rmsMv} />
+      <FitCharts replays={fit.replays} leftOut={leftOut} rmsMv={fit.rmsMv} />
       <ValueTable values={fit.values} />
       {fit.units.length === 0 || layout.kind === 'pack' ? null : (
         <UnitTable caption={text.unitsTitle[layout.kind]} units={fit.units} />

@@ -1,10 +1,11 @@
 import { useState } from 'react';
+import { takeOutFit } from '#core/bench/index.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 import { Button } from '../../controls/Button.tsx';
 import { QuantityInput } from '../../controls/QuantityInput.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { cancelFit, startFit, useBench } from '../../state/bench-store.ts';
-import { edit, undo } from '../../state/plan-store.ts';
+import { edit, planStore, undo } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { showToast } from '../../state/toast-store.ts';
 import { benchTexts } from '../../text/bench.ts';
@@ -25,12 +26,13 @@ export const FitSection = ({ option, optionIndex }: FitSectionProps) => {
   const language = useSettings((state) => state.language);
   const { logs, fitting, fitShare, problem, failure, answer } = useBench();
   const [temperatureC, setTemperature] = useState<number | null>(null);
+  const [startPercent, setStart] = useState<number | null>(null);
   const isReady = logs.some((log) => log.state === 'ready' && log.chosen.length > 0);
   const { fitted } = option.pack.block;
   const takeOut = (): void => {
+    const next = takeOutFit(planStore.getState().plan, option.id);
     edit(text.takeOut, (plan) => {
-      plan.options[optionIndex]!.pack.block.fitted = null;
-      plan.options[optionIndex]!.pack.groupDifferences = [];
+      Object.assign(plan, { options: next.options });
     });
     showToast(text.takenOut, { label: text.undo, run: undo });
   };
@@ -57,10 +59,22 @@ export const FitSection = ({ option, optionIndex }: FitSectionProps) => {
           emptyWords={text.fromOuting}
           onCommit={setTemperature}
         />
+        <QuantityInput
+          label={text.startCharge}
+          help={text.startHelp}
+          value={startPercent}
+          storedUnit="%"
+          shownUnit="%"
+          range={{ min: 20, max: 100, aboveMin: false }}
+          nullable
+          integer={false}
+          emptyWords={text.fromVolts}
+          onCommit={setStart}
+        />
         <Button
           look="main"
           isDisabled={!isReady || fitting}
-          onPress={() => startFit(option.id, temperatureC)}
+          onPress={() => startFit(option.id, { temperatureC, startPercent })}
         >
           {text.start}
         </Button>

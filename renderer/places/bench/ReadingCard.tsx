@@ -8,8 +8,10 @@ import { TextField } from '../../controls/TextField.tsx';
 import { ToggleField } from '../../controls/Toggle.tsx';
 import { editField } from '../../state/plan-path.ts';
 import { edit, usePlan } from '../../state/plan-store.ts';
+import { useSettings } from '../../state/settings-store.ts';
 import { benchTexts } from '../../text/bench.ts';
 import { useText } from '../../text/use-text.ts';
+import { surfaceEntries } from '../machine/drive/entries.ts';
 import { placedKinds, readingFields, readingTexts } from './reading-fields.ts';
 
 interface ReadingCardProps {
@@ -21,6 +23,7 @@ interface ReadingCardProps {
 export const ReadingCard = ({ index, option }: ReadingCardProps) => {
   const text = useText(benchTexts).readings;
   const reading = usePlan((plan) => plan.bench?.readings[index]);
+  const language = useSettings((state) => state.language);
   const outings = usePlan((plan) => plan.outings);
   if (reading === undefined) return null;
   const path = `bench.readings.${index}`;
@@ -45,6 +48,9 @@ export const ReadingCard = ({ index, option }: ReadingCardProps) => {
             path={`${path}.outingId`}
             entries={outings.map(({ id, name }) => ({ value: id, label: name }))}
           />
+        ) : null}
+        {reading.kind === 'speed' ? (
+          <ChoiceField path={`${path}.surface`} entries={surfaceEntries(language)} />
         ) : null}
         {readingTexts[reading.kind]?.map((name) => (
           <TextField key={name} path={`${path}.${name}`} />

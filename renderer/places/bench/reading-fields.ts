@@ -13,7 +13,7 @@ export const readingFields: Readonly<Record<ReadingKind, readonly string[]>> = {
   ],
   'joint-drop': ['dropMv', 'jointCurrentA'],
   'time-to-cutoff': ['timeMin'],
-  speed: ['distanceM', 'timeS', 'packCurrentA'],
+  speed: ['distanceM', 'timeS', 'packCurrentA', 'gradePercent'],
   'watt-meter': ['chargeAh', 'energyWh', 'peakCurrentA', 'overMin'],
   charge: ['hours', 'takenAh'],
   'standby-current': ['currentMa'],

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Radio, RadioGroup } from 'react-aria-components';
+import './option-pick.css';
 
 interface OptionPickProps {
   readonly label: string;

@@ -91,7 +91,9 @@ function timeOrder(timeS: Float64Array): {
   }
   if (moved === 0) return { order: null, moved };
   // The sort is stable, so rows of one time keep the order of the file.
-  const order = Uint32Array.from(timeS, (_, index) => index).sort((a, b) => timeS[a]! - timeS[b]!);
+  const order = Uint32Array.from(timeS, (_, index) => index).toSorted(
+    (a, b) => timeS[a]! - timeS[b]!,
+  );
   return { order, moved };
 }
 
@@ -129,7 +131,7 @@ function findGaps(timeS: Float64Array): LoggedRun['gaps'] {
   const steps = Float64Array.from(
     { length: Math.floor((timeS.length - 1) / apart) },
     (_, index) => timeS[index * apart + 1]! - timeS[index * apart]!,
-  ).sort();
+  ).toSorted();
   const usual = steps[Math.floor(steps.length / 2)]!;
   const limit = Math.max(60, usual * 10);
   let count = 0;
