@@ -1,3 +1,4 @@
+import type { RunResult } from '../../run/result.ts';
 import { packMassKg } from '../../pack/pack-mass.ts';
 import type { Rule } from '../rule.ts';
 import { optionRule } from '../rule.ts';
@@ -83,6 +84,16 @@ const climb: Rule = optionRule(
 /** A target missed for more than this share of the time rolled is not a slow start. */
 const missedShare = 0.1;
 
+/** A controller's limit holds to about this. Common practice, no source. */
+const meterShare = 1.005;
+
+/** Largest current through the controller: accessories pass it by. Runs without a time course know only the pack's. */
+function controllerPeakA({ series, peakCurrentA }: RunResult): number {
+  let peak = 0;
+  for (const current of series.motorCurrentA) peak = Math.max(peak, current);
+  return peak > 0 ? peak : peakCurrentA;
+}
+
 const controllerRange: Rule = optionRule(
   {
     id: 'DRV-5',
@@ -153,8 +164,12 @@ const controllerRange: Rule = optionRule(
       );
     }
     const { drive } = study.run;
-    const peakA = study.run.peakCurrentA;
-    if (drive === null && batteryCurrentLimitA !== null && peakA > batteryCurrentLimitA) {
+    const peakA = controllerPeakA(study.run);
+    if (
+      drive === null &&
+      batteryCurrentLimitA !== null &&
+      peakA > meterShare * batteryCurrentLimitA
+    ) {
       found.push(
         voice.finding({
           ...shared,
