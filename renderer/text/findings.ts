@@ -24,6 +24,7 @@ interface FindingTexts {
   readonly reset: (title: string) => string;
   readonly resetAll: string;
   readonly usedBy: (ids: string) => string;
+  readonly ruleTab: string;
   readonly rule: string;
   readonly looksFor: string;
   readonly restsOn: string;
@@ -63,6 +64,7 @@ export const findingTexts: Texts<FindingTexts> = {
     reset: (title) => `Back to the usual: ${title}`,
     resetAll: 'All back to the usual',
     usedBy: (ids) => `asked by ${ids}`,
+    ruleTab: 'Rules',
     rule: 'Rule',
     looksFor: 'What it looks for',
     restsOn: 'Rests on',
@@ -99,6 +101,7 @@ export const findingTexts: Texts<FindingTexts> = {
     reset: (title) => `Zurück zum Üblichen: ${title}`,
     resetAll: 'Alle zurück zum Üblichen',
     usedBy: (ids) => `gefragt von ${ids}`,
+    ruleTab: 'Regeln',
     rule: 'Regel',
     looksFor: 'Wonach sie sucht',
     restsOn: 'Beruht auf',

@@ -128,6 +128,11 @@ export const wiringDe: WiringTexts = {
     jointValue: (milliohm) => `${milliohm} mΩ`,
     removeJoint: (name) => `${name} entfernen`,
   },
+  save: {
+    menu: (name) => `Sichern: ${name}`,
+    picture: 'Als Bild sichern (SVG) …',
+    table: 'Tabelle als CSV sichern …',
+  },
   fuses: {
     title: 'Sicherung, Leitung und Motor in der Zeit',
     lead: 'Die Sicherung muss links vom Schaden der Leitung und rechts von jedem Anlauf liegen. Beide Achsen sind logarithmisch.',
@@ -141,7 +146,7 @@ export const wiringDe: WiringTexts = {
     marks: {
       cruising: 'Fahrt',
       charge: 'Laden',
-      limit: 'Grenze',
+      limit: 'Reglergrenze',
       start: 'Anlauf',
       stall: 'Blockiert',
       runaway: 'Regler durchlegiert',

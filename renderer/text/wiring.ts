@@ -89,6 +89,11 @@ export interface WiringTexts {
     readonly jointValue: (milliohm: string) => string;
     readonly removeJoint: (name: string) => string;
   };
+  readonly save: {
+    readonly menu: (name: string) => string;
+    readonly picture: string;
+    readonly table: string;
+  };
   readonly fuses: {
     readonly title: string;
     readonly lead: string;
@@ -286,6 +291,11 @@ const wiringEn: WiringTexts = {
     jointValue: (milliohm) => `${milliohm} mΩ`,
     removeJoint: (name) => `Remove ${name}`,
   },
+  save: {
+    menu: (name) => `Save: ${name}`,
+    picture: 'Save as picture (SVG)…',
+    table: 'Save table as CSV…',
+  },
   fuses: {
     title: 'Fuse, wire and motor in time',
     lead: 'The fuse must lie left of the wire’s harm and right of every start. Both axes are logarithmic.',
@@ -299,7 +309,7 @@ const wiringEn: WiringTexts = {
     marks: {
       cruising: 'Cruising',
       charge: 'Charging',
-      limit: 'Limit',
+      limit: 'Controller limit',
       start: 'Start',
       stall: 'Stall',
       runaway: 'Controller shorted',

@@ -5,17 +5,30 @@ import type { CoordinationReading, CurrentMark } from './coordination.ts';
 import { fuseOpening } from './fuse-opening.ts';
 import type { BranchStudy } from './wiring-study.ts';
 
+interface CurrentRange {
+  readonly fromA: number;
+  readonly toA: number;
+}
+
 interface WordInputs {
   readonly fuse: Fuse;
   readonly wire: BranchStudy;
-  readonly wireExposedA: { readonly fromA: number; readonly toA: number } | null;
+  /** Currents at which the insulation is destroyed before the fuse surely opens. */
+  readonly wireExposedA: CurrentRange | null;
+  /** Currents at which the wire passes its rated temperature before the fuse surely opens. */
+  readonly wireWarmA: CurrentRange | null;
+  readonly ratedC: number;
   readonly marks: readonly CurrentMark[];
   readonly language: Language;
 }
 
 /** What the chart says, in words: which curve lies left of which, and what follows. */
 export function coordinationWords(inputs: WordInputs): CoordinationReading[] {
-  return [wireWords(inputs), ...inputs.marks.flatMap((mark) => markWords(mark, inputs))];
+  return [
+    wireWords(inputs),
+    ...warmWords(inputs),
+    ...inputs.marks.flatMap((mark) => markWords(mark, inputs)),
+  ];
 }
 
 function wireWords({ fuse, wire, wireExposedA, language }: WordInputs): CoordinationReading {
@@ -42,10 +55,31 @@ function wireWords({ fuse, wire, wireExposedA, language }: WordInputs): Coordina
   return {
     verdict: 'good',
     text: {
-      en: `The fuse lies left of the wire at every current: ${say(fuse.ratedA)} A rating, ${say(wire.ampacityA)} A wire.`,
-      de: `Die Sicherung liegt bei jedem Strom links der Leitung: Nennstrom ${say(fuse.ratedA)} A, Leitung ${say(wire.ampacityA)} A.`,
+      en: `The fuse lies left of the wire’s harm at every current: ${say(fuse.ratedA)} A rating, ${say(wire.ampacityA)} A wire.`,
+      de: `Die Sicherung liegt bei jedem Strom links vom Schaden der Leitung: Nennstrom ${say(fuse.ratedA)} A, Leitung ${say(wire.ampacityA)} A.`,
     }[language],
   };
+}
+
+/** Between rating and harm lies a stretch in which a wire runs warmer than its rating for a while and stands it. */
+function warmWords({
+  wireExposedA,
+  wireWarmA,
+  ratedC,
+  language,
+}: WordInputs): CoordinationReading[] {
+  if (wireExposedA !== null || wireWarmA === null) return [];
+  const say = (value: number) => formatSignificant(value, 3, language);
+  const { fromA, toA } = wireWarmA;
+  return [
+    {
+      verdict: 'good',
+      text: {
+        en: `From ${say(fromA)} to ${say(toA)} A the wire may pass its ${ratedC} °C before the fuse surely opens; the insulation ages a little and stands it.`,
+        de: `Von ${say(fromA)} bis ${say(toA)} A kann die Leitung ihre ${ratedC} °C überschreiten, bevor die Sicherung sicher öffnet; die Isolierung altert etwas und hält.`,
+      }[language],
+    },
+  ];
 }
 
 function markWords(mark: CurrentMark, { fuse, wire, language }: WordInputs): CoordinationReading[] {
@@ -96,8 +130,19 @@ function markWords(mark: CurrentMark, { fuse, wire, language }: WordInputs): Coo
               `Der Anlauf (${say(mark.currentA)} A für ${say(lasts)} s) liegt rechts der Sicherung: sie öffnet bei jedem Anlauf.`,
             );
     }
-    case 'stall':
     case 'limit':
+      return mark.currentA <= fuse.ratedA
+        ? reading(
+            'good',
+            `The controller's limit of ${say(mark.currentA)} A lies left of the fuse: a long climb does not open it.`,
+            `Die Grenze des Reglers von ${say(mark.currentA)} A liegt links der Sicherung: eine lange Steigung öffnet sie nicht.`,
+          )
+        : reading(
+            'warn',
+            `The controller's limit of ${say(mark.currentA)} A lies right of the ${say(fuse.ratedA)} A rating: a long climb may open the fuse${Number.isFinite(earliestS) ? ` after ${say(earliestS)} s` : ''}.`,
+            `Die Grenze des Reglers von ${say(mark.currentA)} A liegt rechts der ${say(fuse.ratedA)} A: eine lange Steigung kann die Sicherung öffnen${Number.isFinite(earliestS) ? ` (nach ${say(earliestS)} s)` : ''}.`,
+          );
+    case 'stall':
       return Number.isFinite(latestS)
         ? reading(
             'good',

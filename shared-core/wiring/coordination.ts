@@ -103,6 +103,8 @@ export function coordinate(
       fuse,
       wire: found,
       wireExposedA: exposedRange(currents, opening, harmed),
+      wireWarmA: exposedRange(currents, opening, rated),
+      ratedC: branch.insulationC,
       marks,
       language,
     }),
@@ -148,23 +150,27 @@ function currentMarks(study: WiringStudy, found: BranchStudy, startSeconds: numb
   };
   add('cruising', found.states.cruising?.currentA, null);
   add('charge', found.states.charge?.currentA, null);
+  const feedsMotors = leadsToMotors(study, found);
+  const share = feedsMotors ? stringShare(study, found) : 1;
+  if (feedsMotors && study.demand.batteryLimitA !== null)
+    add('limit', study.demand.batteryLimitA * share, null);
   const startA = found.states.start?.currentA ?? 0;
   if (startA > 1.05 * (found.states.cruising?.currentA ?? 0)) add('start', startA, startSeconds);
   const stallA = found.states.stall?.currentA ?? 0;
   if (stallA > 1.05 * startA) add('stall', stallA, null);
-  const feedsMotors = study.topology.branches.some(({ branch, path }) => {
-    const place = study.topology.branches.findIndex((entry) => entry.branch.id === found.id);
-    const leadsOn =
-      study.topology.devices.find((device) => device.id === branch.to)?.kind === 'controller';
-    return leadsOn && path.includes(place);
-  });
-  if (feedsMotors && study.demand.runawayA !== null) {
-    const share =
-      found.zone === 'pack' && found.states.start !== undefined ? stringShare(study, found) : 1;
+  if (feedsMotors && study.demand.runawayA !== null)
     add('runaway', study.demand.runawayA * share, null);
-  }
   add('fault', found.faultFarA, null);
   return marks;
+}
+
+/** A controller lies behind this branch. */
+function leadsToMotors(study: WiringStudy, found: BranchStudy): boolean {
+  const place = study.topology.branches.findIndex((entry) => entry.branch.id === found.id);
+  return study.topology.branches.some(({ branch, path }) => {
+    const kind = study.topology.devices.find((device) => device.id === branch.to)?.kind;
+    return kind === 'controller' && path.includes(place);
+  });
 }
 
 /** One of several equal strings carries its part of the pack's current. */

@@ -25,6 +25,8 @@ export interface WiringDemand {
   readonly runawayA: number | null;
   /** Largest current in the brake resistor [A]; 0 where the outing brakes otherwise. */
   readonly brakeA: number;
+  /** Limit of the controller on the battery side [A]; null when unknown. */
+  readonly batteryLimitA: number | null;
   readonly controllerIdleA: number;
   readonly chargeA: number | null;
   /** True when the motor-side current is only known to be at least the battery-side one. */
@@ -61,6 +63,7 @@ export function wiringDemand(
     motorOhm,
     runawayA: motorOhm === null ? null : supply.fullV / (sourceOhm + motorOhm),
     brakeA: run.drive?.brakePeakA ?? 0,
+    batteryLimitA,
     controllerIdleA: controller.idleCurrentA,
     chargeA: option.charger?.currentA ?? null,
     motorSideIsFloor: motorLimitA === null && run.drive === null,

@@ -1,3 +1,4 @@
+import { escapedMarkup } from './escaped-markup.ts';
 import type { OneLineDiagram } from './diagram-layout.ts';
 import type { DiagramShape, ShapeRole } from './diagram-shapes.ts';
 
@@ -24,12 +25,10 @@ const fontPx: Readonly<Record<ShapeRole, number>> = {
   stop: 10.5,
 };
 
-const escaped = (text: string) => text.replace(/[&<>"']/g, (mark) => `&#${mark.charCodeAt(0)};`);
-
 function shapeMarkup(shape: DiagramShape): string {
   const colour = ink[shape.role];
   if (shape.kind === 'text') {
-    return `<text x="${shape.x}" y="${shape.y}" text-anchor="${shape.anchor}" font-size="${fontPx[shape.role]}" fill="${colour}"${shape.role === 'name' ? ' font-weight="600"' : ''}>${escaped(shape.text)}</text>`;
+    return `<text x="${shape.x}" y="${shape.y}" text-anchor="${shape.anchor}" font-size="${fontPx[shape.role]}" fill="${colour}"${shape.role === 'name' ? ' font-weight="600"' : ''}>${escapedMarkup(shape.text)}</text>`;
   }
   const paint = shape.filled
     ? `fill="${colour}"`
@@ -46,7 +45,7 @@ export function diagramSvg(diagram: OneLineDiagram, title: string): string {
   const { width, height, shapes, summary } = diagram;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="system-ui, 'DejaVu Sans', sans-serif">`,
-    `<title>${escaped(title)}</title><desc>${escaped(summary)}</desc>`,
+    `<title>${escapedMarkup(title)}</title><desc>${escapedMarkup(summary)}</desc>`,
     ...shapes.map(shapeMarkup),
     '</svg>',
     '',

@@ -9,7 +9,7 @@ export {
   formatConductor,
   standardConductors,
 } from './conductor-facts.ts';
-export { coordinate, longestS, shortestS } from './coordination.ts';
+export { coordinate } from './coordination.ts';
 export type {
   Coordination,
   CoordinationReading,
@@ -17,6 +17,14 @@ export type {
   CurrentMark,
   CurvePoint,
 } from './coordination.ts';
+export { drawCoordination } from './coordination-drawing.ts';
+export type {
+  CoordinationDrawing,
+  CoordinationLabels,
+  CoordinationRole,
+  CoordinationShape,
+} from './coordination-drawing.ts';
+export { coordinationSvg } from './coordination-svg.ts';
 export { deduceWires } from './deduce-wires.ts';
 export type { Deduction, MeterFrame } from './deduce-wires.ts';
 export { diagramOf } from './diagram-of.ts';

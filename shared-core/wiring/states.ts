@@ -113,10 +113,6 @@ export function solveState(state: NetworkState, inputs: StateInputs): StateSolut
       if (outA === null) return null;
       converterOutA.set(zone.deviceId, outA);
     }
-    if (zone.kind === 'mid-point') {
-      const tap = { emfV: supply.tapV, resistanceOhm: supply.tapOhm / supply.stringCount };
-      if (supply.tapV > 0 && solveZone(index, tap, accessoryLoads(index)) === null) return null;
-    }
   }
 
   const packZone = topology.zones.findIndex((zone) => zone.kind === 'pack');
@@ -161,8 +157,25 @@ export function solveState(state: NetworkState, inputs: StateInputs): StateSolut
   }
   const hasStrings = topology.devices.some((device) => device.kind === 'string');
   const sourceOhm = (supply.stringOhm + (hasStrings ? 0 : supply.linkOhm)) / supply.stringCount;
-  if (solveZone(packZone, { emfV: supply.fullV, resistanceOhm: sourceOhm }, loads) === null)
-    return null;
+  // The blocks below a tap carry the pack's current and the tap's: each lowers the other's voltage by `R_low I`.
+  const lowOhm = supply.tapOhm / supply.stringCount;
+  const taps = [...topology.zones.entries()].filter(([, zone]) => zone.kind === 'mid-point');
+  const tapped = supply.tapV > 0 ? taps : [];
+  const before = networks.length;
+  let tapA = 0;
+  for (let round = 0; round < (tapped.length === 0 ? 1 : tapRounds); round += 1) {
+    networks.length = before;
+    const emfV = supply.fullV - lowOhm * tapA;
+    const packA = solveZone(packZone, { emfV, resistanceOhm: sourceOhm }, loads);
+    if (packA === null) return null;
+    tapA = 0;
+    for (const [index] of tapped) {
+      const source = { emfV: supply.tapV - lowOhm * packA, resistanceOhm: lowOhm };
+      const drawnA = solveZone(index, source, accessoryLoads(index));
+      if (drawnA === null) return null;
+      tapA += drawnA;
+    }
+  }
 
   for (const [index, zone] of topology.zones.entries()) {
     if (zone.kind !== 'controller' || !driving) continue;
@@ -182,6 +195,9 @@ export function solveState(state: NetworkState, inputs: StateInputs): StateSolut
   }
   return { state, voltageV, currentA, networks };
 }
+
+/** Pack and tap settle on each other: each round is a thousandth of the one before. */
+const tapRounds = 4;
 
 const still: MotorDemand = { batteryA: 0, motorA: 0 };
 

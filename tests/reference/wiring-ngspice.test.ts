@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { samplePlan, type SampleName } from '#core/plan/samples/index.ts';
-import { wiringStates } from '#core/wiring/index.ts';
+import { newDevice, wiringStates } from '#core/wiring/index.ts';
 import { checkAgainst } from '../support/check-against.ts';
 import { findNgspice, runTransient } from '../support/ngspice.ts';
 import { wiredSample } from '../unit/wiring/wired.ts';
@@ -112,14 +112,82 @@ describe.skipIf(ngspice === null)('the network of the wiring against the circuit
           nodes,
         );
         const theirs = (volts.get(entry.from)! - volts.get(entry.to)!) / networkOhm[index]!;
-        expect(
-          Math.abs(theirs / study.branches[index]!.faultFarA - 1),
-          entry.branch.id,
-        ).toBeLessThan(1e-3);
+        checkAgainst({
+          chapter: 'Wiring',
+          quantity: `Short circuit at the far end of ${entry.branch.name}, ${name} ${optionId}`,
+          unit: 'A',
+          source: 'ngspice operating point of the same network',
+          class: 'tool',
+          reference: theirs,
+          ours: study.branches[index]!.faultFarA,
+          within: { share: 1e-3 },
+        });
       });
     },
   );
 });
+
+test.skipIf(ngspice === null)(
+  'an accessory at the middle of the string lowers pack and tap as two blocks in one circuit do',
+  () => {
+    const { study } = wiredSample('orchard-cart', 'agm-series', (plan, wiring) => {
+      plan.machine.accessories[2]!.supply = 'mid-point';
+      plan.machine.accessories[2]!.load = { kind: 'current', currentA: 6 };
+      const radio = wiring.devices.find(
+        ({ accessoryId }) => accessoryId === plan.machine.accessories[2]!.id,
+      )!;
+      wiring.devices.push(newDevice('tap', 'mid-point', 'Mid-point'));
+      wiring.branches = wiring.branches.map((branch) =>
+        branch.to === radio.id ? { ...branch, from: 'tap' } : branch,
+      );
+    });
+    const { topology, networkOhm, supply } = study;
+    const cruising = study.states.cruising!;
+    const packZone = topology.zones.findIndex(({ kind }) => kind === 'pack');
+    const tapZone = topology.zones.findIndex(({ kind }) => kind === 'mid-point');
+    const loads = cruising.networks
+      .filter(({ zone }) => zone === packZone || zone === tapZone)
+      .flatMap((network) => network.loads);
+    const [packNode, tapNode] = [topology.zones[packZone]!.node, topology.zones[tapZone]!.node];
+    const nodes = topology.nodeZone.flatMap((at, node) =>
+      at === packZone || at === tapZone ? [node] : [],
+    );
+    // The two blocks as they stand in the machine: the lower one between minus and tap, the upper one on top.
+    const volts = nodeVoltages(
+      [
+        `Vlow l 0 ${supply.tapV}`,
+        `Rlow l n${tapNode} ${supply.tapOhm}`,
+        `Vhigh h n${tapNode} ${supply.fullV - supply.tapV}`,
+        `Rhigh h n${packNode} ${supply.stringOhm - supply.tapOhm}`,
+        ...topology.branches.flatMap((entry, index) =>
+          entry.zone === packZone || entry.zone === tapZone
+            ? [`Rb${index} n${entry.from} n${entry.to} ${networkOhm[index]}`]
+            : [],
+        ),
+        ...loads.map(
+          (load, place) =>
+            `Bl${place} n${load.node} 0 I = ${load.currentA} + ${load.powerW}/max(v(n${load.node}), 1) + ${load.conductanceS}*v(n${load.node})`,
+        ),
+      ],
+      nodes,
+    );
+    for (const [quantity, node] of [
+      ['Pack voltage', packNode],
+      ['Mid-point voltage', tapNode],
+    ] as const) {
+      checkAgainst({
+        chapter: 'Wiring',
+        quantity: `${quantity} with 6 A drawn at the middle while cruising`,
+        unit: 'V',
+        source: 'ngspice operating point, both blocks in one circuit',
+        class: 'tool',
+        reference: volts.get(node)!,
+        ours: cruising.voltageV[node]!,
+        within: { absolute: 1e-4 },
+      });
+    }
+  },
+);
 
 test('all six states are covered by the two comparisons', () => {
   expect(wiringStates).toEqual(['rest', 'cruising', 'start', 'stall', 'charge', 'short-circuit']);

@@ -24,7 +24,7 @@ export const RulesDialog = ({ isOpen, onClose }: RulesDialogProps) => {
         label={text.rules}
         tabs={[
           { id: 'limits', label: text.limits, body: <LimitFields /> },
-          { id: 'rules', label: text.rule, body: <RuleTable /> },
+          { id: 'rules', label: text.ruleTab, body: <RuleTable /> },
         ]}
       />
     </Dialog>
@@ -40,7 +40,7 @@ const RuleTable = () => {
     <>
       <p className="soft limits-lead">{text.rulesLead}</p>
       <DataTable
-        caption={text.rules}
+        caption={text.ruleTab}
         columns={[
           { id: 'rule', label: text.rule },
           { id: 'about', label: text.looksFor },

@@ -1,6 +1,12 @@
 import { useMemo, useState } from 'react';
 import type { Wiring } from '#core/plan/schema/wiring.ts';
-import { diagramOf, wiringStates, type WiringState, type WiringStudy } from '#core/wiring/index.ts';
+import {
+  diagramOf,
+  diagramSvg,
+  wiringStates,
+  type WiringState,
+  type WiringStudy,
+} from '#core/wiring/index.ts';
 import { Button, IconButton } from '../../controls/Button.tsx';
 import { Figure } from '../../controls/Figure.tsx';
 import { Section } from '../../controls/Section.tsx';
@@ -11,8 +17,10 @@ import { formatFigure } from '../../text/format.ts';
 import { wiringTexts } from '../../text/wiring.ts';
 import { useText } from '../../text/use-text.ts';
 import { QuantityTabs } from '../run/QuantityTabs.tsx';
+import { branchCsv } from './branch-csv.ts';
 import { BranchTable } from './BranchTable.tsx';
 import { DiagramView } from './DiagramView.tsx';
+import { SaveMenu } from './SaveMenu.tsx';
 
 interface DiagramSectionProps {
   readonly wiring: Wiring;
@@ -51,6 +59,11 @@ export const DiagramSection = ({
             label={isTable ? text.diagram.picture : text.diagram.table}
             isOn={isTable}
             onPress={() => setIsTable(!isTable)}
+          />
+          <SaveMenu
+            name={`${text.diagram.title}, ${text.states[state]}`}
+            picture={() => diagramSvg(diagram, `${text.diagram.title}, ${text.states[state]}`)}
+            table={() => branchCsv(wired)}
           />
         </>
       }

@@ -23,7 +23,12 @@ export const DiagramView = ({ diagram, title, wiring, selected, onSelect }: Diag
       aria-label={`${title}. ${diagram.summary}`}
       tabIndex={0}
     >
-      <svg className="diagram" viewBox={`0 0 ${width} ${height}`} width={width} height={height}>
+      {/* Fills a wide window, shrinks a little in a narrow one, then scrolls: the texts stay legible. */}
+      <svg
+        className="diagram"
+        viewBox={`0 0 ${width} ${height}`}
+        style={{ minWidth: 0.94 * width, maxWidth: 1.3 * width }}
+      >
         {targets.map((target) => {
           const branch = wiring.branches.find(
             ({ id }) => target.kind === 'branch' && id === target.id,

@@ -2,7 +2,10 @@ import { useState } from 'react';
 import type { Wiring } from '#core/plan/schema/wiring.ts';
 import {
   coordinate,
+  coordinationSvg,
+  drawCoordination,
   fuseClasses,
+  type Coordination,
   type CoordinationRow,
   type WiringStudy,
 } from '#core/wiring/index.ts';
@@ -15,6 +18,8 @@ import { formatFigure } from '../../text/format.ts';
 import { wiringTexts } from '../../text/wiring.ts';
 import { useText } from '../../text/use-text.ts';
 import { QuantityTabs } from '../run/QuantityTabs.tsx';
+import { coordinationCsv } from './coordination-csv.ts';
+import { SaveMenu } from './SaveMenu.tsx';
 import { TimeCurrentChart } from './TimeCurrentChart.tsx';
 
 interface FuseSectionProps {
@@ -39,18 +44,29 @@ export const FuseSection = ({ wiring, wired, selected }: FuseSectionProps) => {
     value === null ? text.never : formatFigure(value, language);
   const labelOf = (row: CoordinationRow): string =>
     row.label in text.marks ? text.marks[row.label as keyof typeof text.marks] : row.label;
+  const drawn = (of: Coordination) => drawCoordination(of, text, language);
+  const said = (of: Coordination) => of.readings.map((reading) => reading.text).join(' ');
   return (
     <Section
       title={text.title}
       lead={text.lead}
       actions={
-        chart === null ? undefined : (
-          <IconButton
-            icon={isTable ? 'picture' : 'table'}
-            label={isTable ? text.showChart : text.showTable}
-            isOn={isTable}
-            onPress={() => setIsTable(!isTable)}
-          />
+        chart === null || shown === undefined ? undefined : (
+          <>
+            <IconButton
+              icon={isTable ? 'picture' : 'table'}
+              label={isTable ? text.showChart : text.showTable}
+              isOn={isTable}
+              onPress={() => setIsTable(!isTable)}
+            />
+            <SaveMenu
+              name={`${text.title}, ${shown.name}`}
+              picture={() =>
+                coordinationSvg(drawn(chart), `${text.title}, ${shown.name}`, said(chart))
+              }
+              table={() => coordinationCsv(chart, text)}
+            />
+          </>
         )
       }
     >
@@ -89,7 +105,10 @@ export const FuseSection = ({ wiring, wired, selected }: FuseSectionProps) => {
                 }))}
               />
             ) : (
-              <TimeCurrentChart chart={chart} title={`${text.title}, ${shown.name}`} />
+              <TimeCurrentChart
+                drawing={drawn(chart)}
+                words={`${text.title}, ${shown.name}. ${said(chart)}`}
+              />
             )}
             <ul className="fuse-readings">
               {chart.readings.map((reading) => (
