@@ -1,10 +1,9 @@
 import { Button as Base } from 'react-aria-components';
 import { IconButton } from '../controls/Button.tsx';
-import { goTo, goToField } from '../state/place-store.ts';
+import { goToField } from '../state/place-store.ts';
 import { setSetting, useSettings } from '../state/settings-store.ts';
 import { doorTexts } from '../text/doors.ts';
 import { useText } from '../text/use-text.ts';
-import { places } from './places.ts';
 import './doors.css';
 
 /** The three questions people come with, each a door to the place where the answer stands. Shown until put away. */
@@ -12,11 +11,10 @@ export const Doors = () => {
   const text = useText(doorTexts);
   const isClosed = useSettings((state) => state.doorsClosed);
   if (isClosed) return null;
-  const hasCharging = places.some(({ id }) => id === 'charging');
   const open: Readonly<Record<keyof typeof text.doors, () => void>> = {
     pack: () => goToField('packs', 'options.0.pack.seriesCount'),
     accessories: () => goToField('machine', 'machine.accessories'),
-    charge: () => (hasCharging ? goTo('charging') : goToField('packs', 'options.0.charger')),
+    charge: () => goToField('charging', 'week'),
   };
   return (
     <nav className="doors" aria-label={text.title}>

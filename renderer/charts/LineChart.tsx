@@ -3,6 +3,10 @@ import type { Chart as ChartType } from 'chart.js';
 import { Line } from 'react-chartjs-2';
 import { useTheme } from '../app/theme.ts';
 import { useSettings } from '../state/settings-store.ts';
+import { chartTexts } from '../text/charts.ts';
+import { useText } from '../text/use-text.ts';
+import { ChartCopies } from './ChartCopies.tsx';
+import { lineCsv } from './line-csv.ts';
 import './register-charts.ts';
 import { areaReport, type DrawnArea } from './area-report.ts';
 import { bandDatasets } from './band-data.ts';
@@ -42,11 +46,13 @@ export interface LineChartProps {
   readonly onCursor: (x: number | null) => void;
   readonly chartRef?: (chart: ChartType<'line', Point[]> | null) => void;
   readonly height?: string;
+  /** The place offers copies of the chart itself. */
+  readonly ownCopies?: boolean;
 }
 
 const none: readonly never[] = [];
-/** Stretches of the window that each keep their peaks; about one for two pixels. */
-const bucketCount = 500;
+/** Stretches of the window that each keep first, lowest, highest and last point: about a point a pixel. */
+const bucketCount = 300;
 
 /** Lines over time with zoom, pan and a read-out line, by pointer and by keys. */
 export const LineChart = (props: LineChartProps) => {
@@ -63,6 +69,7 @@ export const LineChart = (props: LineChartProps) => {
   } = props;
   const { onWindow, onCursor } = props;
   const language = useSettings((state) => state.language);
+  const text = useText(chartTexts);
   const theme = useTheme();
   const id = useId();
   const chart = useRef<ChartType<'line', Point[]> | null>(null);
@@ -147,6 +154,15 @@ export const LineChart = (props: LineChartProps) => {
           />
         )}
       </div>
+      {props.ownCopies === true ? null : (
+        <div className="chart-copies">
+          <ChartCopies
+            title={props.title}
+            csv={() => lineCsv(text.line, xAxis, yAxis, series)}
+            chart={() => chart.current}
+          />
+        </div>
+      )}
       <figcaption className="only-spoken" id={`${id}-summary`}>
         {`${props.summary} ${props.howTo}`}
       </figcaption>

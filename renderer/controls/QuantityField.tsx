@@ -15,6 +15,8 @@ export interface QuantityFieldProps {
   readonly label?: string;
   readonly hideLabel?: boolean;
   readonly assumed?: string | undefined;
+  /** How far off the assumed value may be, in words. */
+  readonly assumedSpread?: string | null | undefined;
   readonly emptyWords?: string;
   /** In place of the plain edit of the field, where more must change with it. */
   readonly onCommit?: (value: number | null, key: string) => void;
@@ -48,6 +50,7 @@ export const QuantityField = (props: QuantityFieldProps) => {
       nullable={schema !== inner}
       integer={inner instanceof z.ZodNumber && inner.format === 'safeint'}
       assumed={props.assumed}
+      assumedSpread={props.assumedSpread}
       emptyWords={props.emptyWords}
       onTry={change}
       hideLabel={props.hideLabel}

@@ -8,10 +8,8 @@ import { Button } from './Button.tsx';
 import { FieldFrame } from './FieldFrame.tsx';
 import { inRange, rangeWords, spinStep, type QuantityRange } from './quantity-range.ts';
 import { readQuantity } from './read-quantity.ts';
-import { Icon } from './icons.tsx';
-import { whatIfTexts } from '../text/what-if.ts';
 import { TroubleWords, type Trouble } from './TroubleWords.tsx';
-import { WhatIf } from './WhatIf.tsx';
+import { TryValues } from './TryValues.tsx';
 
 export interface QuantityInputProps {
   readonly label: string;
@@ -27,6 +25,8 @@ export interface QuantityInputProps {
   /** What the program takes when the value is not known, with its unit. */
   readonly assumed?: string | undefined;
   /** Words for an empty field, where "not known" is not what it means. */
+  /** How far off the assumed value may be, in words. */
+  readonly assumedSpread?: string | null | undefined;
   readonly emptyWords?: string | undefined;
   readonly hideLabel?: boolean | undefined;
   /** Path of the plan field, for links that lead here. */
@@ -47,7 +47,6 @@ export const QuantityInput = (props: QuantityInputProps) => {
   const { label, help, value, storedUnit, shownUnit, range, nullable, integer, hideLabel } = props;
   const id = useId();
   const text = useText(controlTexts);
-  const tryText = useText(whatIfTexts);
   const language = useSettings((state) => state.language);
   const written =
     value === null ? '' : formatTyped(convertShown(value, storedUnit, shownUnit), language);
@@ -124,6 +123,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
 
   const empty =
     props.emptyWords ?? (props.assumed === undefined ? text.notKnown : text.assumed(props.assumed));
+  const spread = value === null && draft === null ? (props.assumedSpread ?? null) : null;
   const short = props.assumed === undefined ? empty : text.assumedShort(props.assumed);
   return (
     <FieldFrame
@@ -160,7 +160,9 @@ export const QuantityInput = (props: QuantityInputProps) => {
           aria-valuetext={value === null ? empty : `${written} ${shownUnit}`.trim()}
           aria-invalid={trouble !== null}
           aria-keyshortcuts={start === null ? undefined : 'Alt+Enter'}
-          aria-describedby={trouble === null ? undefined : `${id}-error`}
+          aria-describedby={
+            trouble !== null ? `${id}-error` : spread === null ? undefined : `${id}-note`
+          }
           data-field={props.field}
           data-draft={draft !== null && draft !== written}
           placeholder={nullable ? short : ''}
@@ -176,20 +178,8 @@ export const QuantityInput = (props: QuantityInputProps) => {
         <span className="input-unit" aria-hidden="true">
           {shownUnit}
         </span>
-        {start !== null && (isNear || isTrying) ? (
-          <button
-            type="button"
-            className="try-button"
-            tabIndex={-1}
-            aria-label={tryText.open(label)}
-            title={`${tryText.title} (Alt+Enter)`}
-            onClick={() => setTrying(true)}
-          >
-            <Icon name="slider" />
-          </button>
-        ) : null}
-        {isTrying && start !== null ? (
-          <WhatIf
+        {start === null || props.onTry === undefined || !(isNear || isTrying) ? null : (
+          <TryValues
             path={props.field ?? ''}
             label={label}
             start={start}
@@ -199,10 +189,16 @@ export const QuantityInput = (props: QuantityInputProps) => {
             integer={integer}
             onCommit={props.onTry}
             anchor={box}
-            onClose={() => setTrying(false)}
+            isOpen={isTrying}
+            onOpen={setTrying}
           />
-        ) : null}
+        )}
       </div>
+      {spread === null ? null : (
+        <span className="field-note" id={`${id}-note`}>
+          {spread}
+        </span>
+      )}
     </FieldFrame>
   );
 };

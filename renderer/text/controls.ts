@@ -5,6 +5,8 @@ interface ControlTexts {
   readonly assumed: (value: string) => string;
   /** The same where there is little room. */
   readonly assumedShort: (value: string) => string;
+  /** Under a figure that is assumed: how far off it may be. */
+  readonly inPractice: (low: string, high: string) => string;
   readonly setNotKnown: string;
   /** Where the words of the unit reader are English only. */
   readonly mistake: (problem: string, remedy: string, unit: string) => string;
@@ -33,6 +35,7 @@ export const controlTexts: Texts<ControlTexts> = {
     notKnown: 'not known',
     assumed: (value) => `not known · ${value} assumed`,
     assumedShort: (value) => `${value} assumed`,
+    inPractice: (low, high) => `${low} to ${high} in practice`,
     setNotKnown: 'Set to not known',
     mistake: (problem, remedy) => `${problem} ${remedy}`,
     needed: (range) => `A value is needed here: ${range}.`,
@@ -58,6 +61,7 @@ export const controlTexts: Texts<ControlTexts> = {
     notKnown: 'nicht bekannt',
     assumed: (value) => `nicht bekannt · ${value} angenommen`,
     assumedShort: (value) => `${value} angenommen`,
+    inPractice: (low, high) => `in der Praxis ${low} bis ${high}`,
     setNotKnown: 'Auf „nicht bekannt“ setzen',
     mistake: (_problem, _remedy, unit) =>
       unit === ''

@@ -15,7 +15,7 @@ export const fieldHelpsDe: Readonly<Record<string, string>> = {
   'A leg in the other direction begins once the machine stands.':
     'Ein Abschnitt in der anderen Richtung beginnt, sobald die Maschine steht.',
   'Many controllers give only half of the voltage in reverse or in a slow position. 100 %: no such limit.':
-    'Viele Regler geben rückwärts oder in einer langsamen Stellung nur die halbe Spannung. 100 %: keine solche Grenze.',
+    'Viele Steuerungen geben rückwärts oder in einer langsamen Stellung nur die halbe Spannung. 100 %: keine solche Grenze.',
   'Where the current was read.': 'Wo der Strom gemessen wurde.',
   'None: the road resistance is that of the table, or was typed in.':
     'Keine: Der Fahrwiderstand ist der der Tabelle oder wurde eingetippt.',

@@ -73,7 +73,7 @@ export const menuTexts: Texts<MenuTexts> = {
       ['Bild ↑ ↓', 'zehn Schritte'],
       ['Enter', 'Eingabe übernehmen'],
       ['Esc', 'zurück zum Wert davor'],
-      ['Alt Enter', 'andere Werte mit einem Regler ausprobieren'],
+      ['Alt Enter', 'andere Werte mit einem Schieber ausprobieren'],
       ['← →', 'Ablesung im Diagramm verschieben'],
       ['+ − 0', 'Diagramm vergrößern, verkleinern, ganz zeigen'],
       ['Umschalt ← →', 'Ausschnitt verschieben'],

@@ -25,7 +25,7 @@ export const whatIfTexts: Texts<WhatIfTexts> = {
   de: {
     open: (field) => `Was wäre wenn? Andere Werte für ${field} ausprobieren`,
     title: 'Was wäre wenn?',
-    lead: 'Alle Varianten folgen dem Regler. Zurückstellen oder als einen Schritt behalten.',
+    lead: 'Alle Varianten folgen dem Schieber. Zurückstellen oder als einen Schritt behalten.',
     value: (field) => `Probewert für ${field}`,
     before: (value) => `vorher ${value}`,
     option: 'Variante',

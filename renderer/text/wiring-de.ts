@@ -76,7 +76,7 @@ export const wiringDe: WiringTexts = {
       pack: 'Packklemmen',
       'mid-point': 'Anzapfung zwischen Blöcken',
       junction: 'Knoten',
-      controller: 'Regler',
+      controller: 'Steuerung',
       motor: 'Motor',
       'brake-resistor': 'Bremswiderstand',
       converter: 'Abwärtswandler',
@@ -114,7 +114,7 @@ export const wiringDe: WiringTexts = {
     openedBy: {
       hand: 'von Hand',
       'own-circuit': 'durch Spule mit eigenem Schalter',
-      controller: 'durch den Regler',
+      controller: 'durch die Steuerung',
       unknown: 'nicht bekannt',
     },
     coil: { none: 'keine Spule', pack: 'Akku', converter: 'Wandler' },
@@ -149,7 +149,7 @@ export const wiringDe: WiringTexts = {
       limit: 'Reglergrenze',
       start: 'Anlauf',
       stall: 'Blockiert',
-      runaway: 'Regler durchlegiert',
+      runaway: 'Steuerung durchlegiert',
       fault: 'Kurzschluss am Ende',
     },
     earliest: 'Sicherung, frühestens',
@@ -164,13 +164,13 @@ export const wiringDe: WiringTexts = {
   },
   switches: {
     title: 'Trennschalter, Schütz, Vorladen',
-    lead: 'Gleichstrom hält seinen Lichtbogen. Ein Schalter muss für die höchste Packspannung bemessen sein und für blockierte Motoren an einem durchlegierten Regler.',
-    none: 'Kein Zweig hat einen Schalter. Etwas in Reichweite muss die Maschine anhalten, was der Regler auch tut.',
+    lead: 'Gleichstrom hält seinen Lichtbogen. Ein Schalter muss für die höchste Akkuspannung bemessen sein und für blockierte Motoren an einer durchlegierten Steuerung.',
+    none: 'Kein Zweig hat einen Schalter. Etwas in Reichweite muss die Maschine anhalten, was die Steuerung auch tut.',
     aspects: {
       voltage: 'Gleichspannung',
       continuous: 'Dauerstrom',
       breaking: 'Ausschaltstrom',
-      independence: 'Unabhängig vom Regler',
+      independence: 'Unabhängig von der Steuerung',
       reach: 'In Reichweite',
       coil: 'Spulenspannung',
     },
@@ -186,7 +186,7 @@ export const wiringDe: WiringTexts = {
     fitted: (ohm, amperes, seconds) =>
       `Eingebaut: ${ohm} Ω. Einschaltstrom ${amperes} A, voll nach ${seconds} s.`,
     unknown:
-      'Die Eingangskondensatoren des Reglers unter Geräte eintragen, um das Vorladen zu bemessen.',
+      'Die Eingangskondensatoren der Steuerung unter Geräte eintragen, um das Vorladen zu bemessen.',
   },
   register: {
     title: 'Leitungsverzeichnis',

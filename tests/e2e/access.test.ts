@@ -25,6 +25,27 @@ const dialogs = {
     page.getByRole('button', { name: /Choose a block, Two 12 V 18/ }).click(),
   'differing blocks': (page: Page) =>
     page.getByRole('button', { name: /^Blocks that differ: Two 12 V 18/ }).click(),
+  'a rating table': async (page: Page) => {
+    await page.getByRole('button', { name: /^Capacity at other rates: Two 12 V 18/ }).click();
+    await page.getByText('Rating table').click();
+  },
+  'discharge curves': async (page: Page) => {
+    await page.getByRole('button', { name: /^Capacity at other rates: Two 12 V 18/ }).click();
+    await page.getByText('Discharge curves').click();
+  },
+  'cell groups': async (page: Page) => {
+    await page.getByRole('button', { name: /^Blocks that differ: One 24 V/ }).click();
+    await page.getByRole('button', { name: 'A group differs' }).click();
+  },
+  'own parts': async (page: Page) => {
+    await page.getByRole('button', { name: /^Actions for One 24 V 20/ }).click();
+    await page.getByRole('menuitem', { name: 'Keep block as own part' }).click();
+    await page.getByRole('button', { name: 'Own parts', exact: true }).click();
+  },
+  'a trial': async (page: Page) => {
+    await page.getByRole('spinbutton', { name: /^Rated capacity, Two 12 V 18/ }).focus();
+    await page.keyboard.press('Alt+Enter');
+  },
   'a working': (page: Page) => page.locator('.strip-hero .figure-button').first().click(),
 } as const;
 
@@ -41,6 +62,25 @@ for (const theme of ['light', 'dark'] as const) {
         expect(await violations(cart)).toEqual([]);
       });
     }
+
+    test('fields in trouble and unfolded details break no accessibility rule', async ({ cart }) => {
+      test.slow();
+      const field = cart.getByRole('spinbutton', { name: /^Rated capacity, Two 12 V 18/ });
+      await field.fill('1,250');
+      await field.blur();
+      const other = cart.getByRole('spinbutton', { name: /^Mass, Two 12 V 18/ });
+      await other.fill('many');
+      await other.blur();
+      for (const head of ['More about the charger', 'Limits and size', 'Battery management']) {
+        await cart.getByRole('button', { name: head }).click();
+      }
+      expect(await violations(cart)).toEqual([]);
+      await cart.locator('[data-place=run]').click();
+      await cart.getByText('Single blocks').click();
+      await cart.getByRole('button', { name: 'Show as table' }).click();
+      for (const fold of await cart.locator('main .disclosure-button').all()) await fold.click();
+      expect(await violations(cart)).toEqual([]);
+    });
 
     for (const [name, open] of Object.entries(dialogs)) {
       test(`${name} breaks no accessibility rule`, async ({ cart }) => {
@@ -109,4 +149,32 @@ test('announces that the figures are there', async ({ cart }) => {
   await field.press('Enter');
   await figuresReady(cart);
   await expect(cart.locator('[role=status]', { hasText: 'Figures are up to date' })).toHaveCount(1);
+});
+
+test('keeps controls, charts and marks in sight in forced colours', async ({ cart }) => {
+  await cart.emulateMedia({ forcedColors: 'active' });
+  await expect(cart.locator('.run-bar-fill').first()).toHaveCSS('forced-color-adjust', 'none');
+  await expect(cart.locator('.series-mark').first()).toHaveCSS('forced-color-adjust', 'none');
+  for (const place of places) {
+    await cart.locator(`[data-place=${place}]`).click();
+    await expect(cart.locator('main h2').first()).toBeVisible();
+    // Where the system paints the ground, every button and box keeps an edge to be seen by.
+    const bare = await cart.evaluate(() =>
+      [
+        ...document.querySelectorAll<HTMLElement>(
+          'main .input-box, main .choice, main .button-plain',
+        ),
+      ]
+        .filter((element) => element.offsetParent !== null)
+        .filter((element) => getComputedStyle(element).borderTopWidth === '0px')
+        .map((element) => element.className),
+    );
+    expect(bare, place).toEqual([]);
+  }
+  // A switch that is on differs from one that is off by more than its colour.
+  await cart.locator('[data-place=machine]').click();
+  await expect(cart.locator('.toggle[data-selected] .toggle-knob').first()).not.toHaveCSS(
+    'transform',
+    'none',
+  );
 });

@@ -7,7 +7,7 @@ import { useFieldWords } from '../../text/field-words.ts';
 import { trimDifferences } from '#core/plan/trim-differences.ts';
 import { edit } from '../../state/plan-store.ts';
 import { setField } from '../../state/plan-path.ts';
-import { assumedFor } from './assumed.ts';
+import { assumedFor, assumedSpread } from './assumed.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 
 interface MatrixRowProps {
@@ -60,6 +60,7 @@ export const QuantityRow = ({ path, label, emptyWords }: QuantityRowProps) => {
           label={`${title}, ${option.name}`}
           hideLabel
           assumed={assumedFor(field, option, language)}
+          assumedSpread={assumedSpread(field, option, language)}
           {...(emptyWords === undefined ? {} : { emptyWords })}
           {...(shaping.has(path)
             ? {

@@ -1,7 +1,9 @@
 import { chemistryTraits } from '#core/battery/chemistry.ts';
 import { defaultResistanceOhm } from '#core/battery/default-resistance.ts';
+import { blockInputs } from '#core/compare/inputs/block-inputs.ts';
 import type { Language } from '#core/plan/language.ts';
 import type { Option } from '#core/plan/schema/option.ts';
+import { controlTexts } from '../../text/controls.ts';
 import { formatFigure } from '../../text/format.ts';
 
 /** What the core takes for a field the user does not know, with its unit; undefined where it takes nothing. */
@@ -18,4 +20,15 @@ export function assumedFor(field: string, option: Option, language: Language): s
     default:
       return undefined;
   }
+}
+
+/** From low to high, how far the assumed figure may be from the real one; null where nothing is said about it. */
+export function assumedSpread(field: string, option: Option, language: Language): string | null {
+  const id = { resistanceOhm: 'resistance', exponent: 'exponent' }[field];
+  const range = blockInputs(option, undefined).find((input) => input.id === id);
+  if (range === undefined) return null;
+  const factor = field === 'resistanceOhm' ? 1000 : 1;
+  const write = (value: number): string => formatFigure(factor * value, language);
+  const unit = field === 'resistanceOhm' ? ' mΩ' : '';
+  return controlTexts[language].inPractice(write(range.low), `${write(range.high)}${unit}`);
 }

@@ -14,7 +14,7 @@ import type { Option } from '#core/plan/schema/option.ts';
 import { describeBlock } from '../parts/describe-part.ts';
 import { useBlockParts } from '../parts/part-lists.ts';
 import { PartPicker } from '../parts/PartPicker.tsx';
-import { assumedFor } from './assumed.ts';
+import { assumedFor, assumedSpread } from './assumed.ts';
 import { MatrixRow, QuantityRow } from './MatrixRow.tsx';
 import { RatingMetRow } from './RatingMetRow.tsx';
 import { RatingRow } from './RatingRow.tsx';
@@ -133,6 +133,7 @@ const ExponentRow = () => {
             label={`${text.exponent}, ${option.name}`}
             hideLabel
             assumed={assumedFor('exponent', option, language)}
+            assumedSpread={assumedSpread('exponent', option, language)}
           />
         );
       }}

@@ -145,6 +145,7 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
           onWindow={setWindow}
           cursor={cursor}
           onCursor={setCursor}
+          ownCopies
           chartRef={(made) => {
             chart.current = made;
           }}

@@ -1,7 +1,9 @@
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
+import type { Chart } from 'chart.js';
 import { Bar } from 'react-chartjs-2';
 import { useTheme } from '../../app/theme.ts';
 import '../../charts/register-charts.ts';
+import { ChartCopies } from '../../charts/ChartCopies.tsx';
 import { paintedGround } from '../../charts/direct-labels.ts';
 import { DataTable } from '../../controls/DataTable.tsx';
 import { Figure } from '../../controls/Figure.tsx';
@@ -14,6 +16,7 @@ import type { PlanStudy } from '#core/study/study.ts';
 import type { Working } from '../../controls/working.ts';
 import { ledgerWorking } from '../../workings/run-figure-workings.ts';
 import { ledgerChart } from './ledger-chart.ts';
+import { ledgerCsv } from './ledger-csv.ts';
 import { ledgerParts, lostWh } from './ledger-parts.ts';
 
 const plugins = [paintedGround];
@@ -23,6 +26,7 @@ export const LedgerSection = ({ study }: { readonly study: PlanStudy }) => {
   const text = useText(runTexts);
   const language = useSettings((state) => state.language);
   const theme = useTheme();
+  const drawn = useRef<Chart<'bar', number[], string> | null>(null);
   const chart = useMemo(
     () => ledgerChart(study, text, language, theme),
     [study, text, language, theme],
@@ -34,9 +38,22 @@ export const LedgerSection = ({ study }: { readonly study: PlanStudy }) => {
     )
     .join(' ');
   return (
-    <Section title={text.ledgerTitle} lead={text.ledgerLead}>
+    <Section
+      title={text.ledgerTitle}
+      lead={text.ledgerLead}
+      actions={
+        <ChartCopies
+          title={text.ledgerTitle}
+          csv={() => ledgerCsv(study, text)}
+          chart={() => drawn.current}
+        />
+      }
+    >
       <div className="ledger-box" style={{ height: `${2.5 + 3 * study.options.length}rem` }}>
         <Bar
+          ref={(made) => {
+            drawn.current = made ?? null;
+          }}
           data={chart.data}
           options={chart.options}
           plugins={plugins}
