@@ -85,7 +85,7 @@ export const HeadlineRow = ({
           name={option.name}
         />
       </td>
-      <td>{study === null ? '–' : app.ended[study.run.endedBy]}</td>
+      <td className="strip-end">{study === null ? '–' : app.ended[study.run.endedBy]}</td>
       <td className="number strip-wide">
         {study === null ? (
           '–'

@@ -1,4 +1,4 @@
-import { samplePlan } from '#core/plan/samples/index.ts';
+import { sampleNames, samplePlan } from '#core/plan/samples/index.ts';
 import type { Host } from '../state/host.ts';
 import {
   askAboutChange,
@@ -23,6 +23,7 @@ import { answerCommand, listenForShortcuts } from './shortcuts.ts';
 export function connectHost(host: Host): void {
   useDocument.setState({ host });
   showPlan(sampleIn(samplePlan('orchard-cart'), useSettings.getState().language), false);
+  followLanguage();
   startChargingStudies();
   startCompareStudies();
   startStudies();
@@ -36,6 +37,20 @@ export function connectHost(host: Host): void {
   void offerRecovery(false);
   keepHostInformed(host);
   keepRecoveryCopy(host);
+}
+
+/** An untouched sample is read in the language that is chosen; anything else stays as its writer wrote it. */
+function followLanguage(): void {
+  useSettings.subscribe(({ language }, old) => {
+    const { plan, past, future } = planStore.getState();
+    const isUntouched = plan.invented && past.length === 0 && future.length === 0;
+    if (language === old.language || !isUntouched || useDocument.getState().fileName !== null)
+      return;
+    const same = sampleNames.find(
+      (name) => sampleIn(samplePlan(name), old.language).name === plan.name,
+    );
+    if (same !== undefined) showPlan(sampleIn(samplePlan(same), language), false);
+  });
 }
 
 /**

@@ -14,7 +14,7 @@ const violations = async (page: Page): Promise<string[]> => {
 };
 
 /** Every place of the window. */
-const places = ['machine', 'packs', 'run', 'charging', 'wiring', 'bench'];
+const places = ['machine', 'packs', 'run', 'charging', 'wiring', 'bench', 'sheet'];
 
 const dialogs = {
   findings: (page: Page) => page.getByRole('button', { name: /^Findings: / }).click(),
@@ -57,7 +57,7 @@ for (const theme of ['light', 'dark'] as const) {
       test(`the place ${place} breaks no accessibility rule`, async ({ cart }) => {
         test.slow();
         await cart.locator(`[data-place=${place}]`).click();
-        await expect(cart.locator('main h2').first()).toBeVisible();
+        await expect(cart.locator('main h2').first()).toBeVisible({ timeout: 20_000 });
         await cart.waitForTimeout(300);
         expect(await violations(cart)).toEqual([]);
       });

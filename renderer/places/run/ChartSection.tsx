@@ -43,10 +43,7 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
   const bands = useRunBands(study, quantity);
   const whole = { from: 0, to: Math.max(lines.whole.to, bands.untilMin) };
   const window = asked ?? whole;
-  const setWindow = useCallback(
-    (next: ChartWindow) => setAsked(next.from <= whole.from && next.to >= whole.to ? null : next),
-    [whole],
-  );
+  const isZoomed = window.from > whole.from || window.to < whole.to;
 
   const saveCsv = useCallback(
     () => void exportAs('csv', `${planName} run`, runCsv(study)),
@@ -91,9 +88,9 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
       lead={text.chartLead}
       actions={
         <ChartTools
-          isZoomed={asked !== null}
+          isZoomed={isZoomed}
           isTable={isTable}
-          onZoom={(factor) => setWindow(zoomed(window, whole, factor))}
+          onZoom={(factor) => setAsked(zoomed(window, whole, factor))}
           onAll={() => setAsked(null)}
           onTable={() => setIsTable(!isTable)}
           copies={{ copyCsv, saveCsv, savePng }}
@@ -142,7 +139,7 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
           events={lines.events}
           window={window}
           whole={whole}
-          onWindow={setWindow}
+          onWindow={setAsked}
           cursor={cursor}
           onCursor={setCursor}
           ownCopies
