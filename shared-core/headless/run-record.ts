@@ -38,6 +38,8 @@ function optionRecord(study: OptionStudy): Record<string, unknown> {
 
 /** A run without its time series. */
 export function resultRecord(run: RunResult): Record<string, unknown> {
-  const { series: _series, ...rest } = run;
-  return rest;
+  const { series: _series, drive, ...rest } = run;
+  if (drive === null) return { ...rest, drive };
+  const { series: _driveSeries, ...driven } = drive;
+  return { ...rest, drive: driven };
 }

@@ -1,6 +1,7 @@
 import type { Verb } from './verb.ts';
 import { chargeVerb } from './verbs/charge.ts';
 import { demoVerb } from './verbs/demo.ts';
+import { driveVerb } from './verbs/drive.ts';
 import { findingsVerb } from './verbs/findings.ts';
 import { fitVerb } from './verbs/fit.ts';
 import { runVerb } from './verbs/run.ts';
@@ -23,6 +24,7 @@ export const verbs: readonly Verb[] = [
   chargeVerb,
   weekVerb,
   fitVerb,
+  driveVerb,
   wiringVerb,
   spreadVerb,
   sensitivityVerb,
