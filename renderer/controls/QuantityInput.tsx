@@ -6,7 +6,7 @@ import { controlTexts } from '../text/controls.ts';
 import { useText } from '../text/use-text.ts';
 import { Button } from './Button.tsx';
 import { FieldFrame } from './FieldFrame.tsx';
-import { inRange, rangeWords, spinStep, type QuantityRange } from './quantity-range.ts';
+import { inRange, rangeWords, spinKeys, spinStep, type QuantityRange } from './quantity-range.ts';
 import { readQuantity } from './read-quantity.ts';
 import { TroubleWords, type Trouble } from './TroubleWords.tsx';
 import { TryValues } from './TryValues.tsx';
@@ -72,17 +72,19 @@ export const QuantityInput = (props: QuantityInputProps) => {
     if (next !== value) props.onCommit(next);
   };
 
+  const read = (typed: string) =>
+    readQuantity(typed, storedUnit, shownUnit, decimalMarkOf(language));
+
   const commit = (): void => {
     if (draft === null || draft === written) return settle();
-    const typed = readQuantity(draft, storedUnit, shownUnit, decimalMarkOf(language));
+    const typed = read(draft);
     if (typed.kind === 'empty') return take(null);
     if (typed.kind === 'value') return take(typed.value);
     return complain(typed);
   };
 
   const spin = (direction: number): void => {
-    const typed =
-      draft === null ? null : readQuantity(draft, storedUnit, shownUnit, decimalMarkOf(language));
+    const typed = draft === null ? null : read(draft);
     const from = typed?.kind === 'value' ? typed.value : (value ?? range.min ?? 0);
     const at = convertShown(from, storedUnit, shownUnit);
     const next = Number((at + direction * spinStep(at, integer)).toPrecision(10));
@@ -92,8 +94,8 @@ export const QuantityInput = (props: QuantityInputProps) => {
 
   const assumedValue = (): number | null => {
     if (props.assumed === undefined) return null;
-    const read = readQuantity(props.assumed, storedUnit, shownUnit, decimalMarkOf(language));
-    return read.kind === 'value' ? read.value : null;
+    const assumed = read(props.assumed);
+    return assumed.kind === 'value' ? assumed.value : null;
   };
   const start = props.onTry === undefined ? null : (value ?? assumedValue());
 
@@ -104,13 +106,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
       if (start !== null) setTrying(true);
       return;
     }
-    const steps: Readonly<Record<string, number>> = {
-      ArrowUp: 1,
-      ArrowDown: -1,
-      PageUp: 10,
-      PageDown: -10,
-    };
-    const step = steps[event.key];
+    const step = spinKeys[event.key];
     if (step !== undefined) {
       event.preventDefault();
       spin(step);

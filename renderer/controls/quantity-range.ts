@@ -38,3 +38,11 @@ export function spinStep(shownValue: number, integer: boolean): number {
   const step = 10 ** (Math.floor(Math.log10(Math.abs(shownValue)) + 1e-9) - 1);
   return integer ? Math.max(1, Math.round(step)) : step;
 }
+
+/** Steps of the keys that spin. */
+export const spinKeys: Readonly<Record<string, number>> = {
+  ArrowUp: 1,
+  ArrowDown: -1,
+  PageUp: 10,
+  PageDown: -10,
+};

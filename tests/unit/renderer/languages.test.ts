@@ -47,7 +47,7 @@ const pairs = files.flatMap(([file, module]) =>
 
 /** The same in both languages: signs, units, trade words of both trades, and names. */
 const alike =
-  /^[^a-zA-Z]*$|^(Name|Radio|Motor|Export|AGM|Gel|LFP.*|NMC.*|BMS|Peukert|Ah \/ A|Sensor|Text|Shunt|Start|Position|Minimum|Maximum|System|Version|Pause|Material|Original|Relais?|Symbol|Format|Deutsch|English|Cellwain|Alt Enter)$/;
+  /^[^a-zA-Z]*$|^(Name|Radio|Motor|Export|AGM|Gel|LFP.*|NMC.*|BMS|Peukert|Ah \/ A|Sensor|Text|Shunt|Start|Position|Minimum|Maximum|System|Version|Pause|Material|Original|Relais?|Symbol|Format|Deutsch|English|Cellwain|Alt Enter|US Letter)$/;
 
 describe('the German interface', () => {
   it('has words for everything the English one says', () => {
