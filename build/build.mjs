@@ -44,6 +44,7 @@ const fingerprint = (name) => {
     const { mtimeMs, size } = statSync(file);
     hash.update(`${file}\0${mtimeMs}\0${size}\n`);
   }
+  hash.update(process.env.CELLWAIN_UPDATE_FEED ?? '');
   return hash.digest('hex');
 };
 

@@ -8,6 +8,7 @@ import { fenceAllPages } from './security/navigation.ts';
 import { registerPageScheme } from './security/page-protocol.ts';
 import { startShell } from './start-shell.ts';
 import type { Shell } from './shell.ts';
+import { startUpdates } from './updates/start-updates.ts';
 import { openFromOutside, plansOnCommandLine } from './windows/open-from-outside.ts';
 
 /* Order of the start. Each step is a module of its own; the order is what this file is for. */
@@ -57,6 +58,8 @@ const start = async (): Promise<void> => {
   running = shell;
   const asked = [...plansOnCommandLine(process.argv.slice(1), process.cwd()), ...waiting.splice(0)];
   for (const path of asked) await openFromOutside(shell, path);
+  // Does nothing in a build without a feed, which is every ordinary one.
+  await startUpdates(shell.log);
 };
 
 registerPageScheme();

@@ -22,8 +22,11 @@ const licenceOf = (at) => {
   return { name, version, licence: license ?? 'see text', text };
 };
 
-/** Writes `licences.json` beside a bundle: every package whose code is in it. */
-export const licences = () => ({
+/**
+ * Writes `licences.json` beside a bundle: every package whose code is in it. With `asModule` the
+ * list comes as `licences.js` too, for a page that may load scripts but fetch nothing.
+ */
+export const licences = ({ asModule = false } = {}) => ({
   name: 'licences-of-bundled-packages',
   generateBundle(_options, bundle) {
     const folders = new Set();
@@ -32,6 +35,10 @@ export const licences = () => ({
     }
     folders.delete(null);
     const packages = [...folders].map(licenceOf).toSorted((a, b) => (a.name < b.name ? -1 : 1));
-    this.emitFile({ type: 'asset', fileName: 'licences.json', source: JSON.stringify(packages) });
+    const source = JSON.stringify(packages);
+    this.emitFile({ type: 'asset', fileName: 'licences.json', source });
+    if (!asModule) return;
+    const module = `export const packages = ${source};\n`;
+    this.emitFile({ type: 'asset', fileName: 'licences.js', source: module });
   },
 });

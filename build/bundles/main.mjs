@@ -11,6 +11,16 @@ const windowIcon = () => ({
   },
 });
 
+const updateFeed = process.env.CELLWAIN_UPDATE_FEED ?? '';
+
+/** Without a feed no code for updates is shipped: what is not there cannot be misused. */
+const updatesLeftOut = () => ({
+  name: 'updates-left-out',
+  enforce: 'pre',
+  resolveId: (id) =>
+    id.endsWith('/updates/start-updates.ts') ? folder('electron/updates/no-updates.ts') : null,
+});
+
 export const config = (outDir) =>
   singleFile({
     entry: 'electron/main.ts',
@@ -18,5 +28,6 @@ export const config = (outDir) =>
     file: 'main.js',
     format: 'es',
     external: ['electron'],
-    plugins: [licences(), windowIcon()],
+    define: { UPDATE_FEED: JSON.stringify(updateFeed) },
+    plugins: [licences(), windowIcon(), ...(updateFeed === '' ? [updatesLeftOut()] : [])],
   });

@@ -14,7 +14,7 @@ export const config = (outDir) => ({
   root: folder('renderer'),
   base: '/',
   publicDir: false,
-  plugins: [react(), licences()],
+  plugins: [react(), licences({ asModule: true })],
   worker: { format: 'es' },
   define: { 'import.meta.env.VITE_VERSION': JSON.stringify(version) },
   html: { cspNonce: noncePlaceholder },

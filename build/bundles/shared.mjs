@@ -9,12 +9,21 @@ const nodeModules = [...builtinModules, ...builtinModules.map((name) => `node:${
  * One file that holds everything it needs, so that it runs from any folder and an installed
  * program carries no node_modules. `external` stays outside: Electron and Node.
  */
-export const singleFile = ({ entry, outDir, file, format, external = [], plugins = [] }) => ({
+export const singleFile = ({
+  entry,
+  outDir,
+  file,
+  format,
+  external = [],
+  plugins = [],
+  define = {},
+}) => ({
   configFile: false,
   logLevel: 'warn',
   root: folder('.'),
   publicDir: false,
   plugins,
+  define,
   resolve: { conditions: ['node', 'import', 'default'] },
   ssr: { noExternal: true, target: 'node' },
   build: {

@@ -1,6 +1,9 @@
+const updateFeed = process.env.CELLWAIN_UPDATE_FEED ?? '';
+
 /**
  * Packaging for the three systems. Builds are unsigned: there is no certificate in the repository,
- * and Windows and macOS say so at the first start; DEVELOPERS.md tells how to sign.
+ * and Windows and macOS say so at the first start; DEVELOPERS.md
+ * (section Packages) tells how to sign.
  */
 export const packagingConfig = {
   appId: 'org.cellwain.desktop',
@@ -20,8 +23,8 @@ export const packagingConfig = {
   asar: true,
   // Keeps the packager from gathering node_modules; the file list alone would only drop them later.
   beforeBuild: () => Promise.resolve(false),
-  // No update is looked for: there is no server to ask, and the program makes no connections.
-  publish: null,
+  // No update is looked for unless the build names a feed; then the list of versions is made for it.
+  publish: updateFeed === '' ? null : { provider: 'generic', url: updateFeed },
   fileAssociations: [
     {
       ext: 'wain',

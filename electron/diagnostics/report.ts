@@ -1,5 +1,5 @@
 import type { AboutData } from '#core/shell/documents.ts';
-import { withoutPaths } from './without-paths.ts';
+import { withoutPaths } from '#core/shell/without-paths.ts';
 
 /** Text for a problem report: versions, system, last problems; no folder, no content of a plan. */
 export const reportText = (

@@ -31,9 +31,10 @@ export const windowCalls = (shell: Shell): WindowCalls => {
     setDocumentState: async (state, windowId) => {
       const plan = windows.get(windowId);
       if (plan === null) return failure('unknown-document');
+      // A plan without a file of its own lets go of the one before it, but not of one that a first
+      // save is about to give it.
+      if (state.handle === null && plan.state.handle !== null) documents.dropOf(windowId);
       plan.state = state;
-      // A plan without a file of its own lets go of the one before it.
-      if (state.handle === null) documents.dropOf(windowId);
       showDocumentState(plan, documents.ofWindow(windowId)?.path ?? null);
       return success(null);
     },

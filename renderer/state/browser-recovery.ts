@@ -20,11 +20,20 @@ export const createBrowserRecovery = () => {
   // Held until the tab is gone; the browser lets go of it even after a crash.
   void navigator.locks.request(lockOf(ownId), () => new Promise(() => {}));
 
-  const write = async (name: string, text: string, file: FileHandle | null): Promise<string> => {
-    const savedAt = new Date().toISOString();
-    await store.put({ id: ownId, name, savedAt, text, sha256: await checksum(text), file });
-    return savedAt;
+  /** One after the other: a copy that is still being written must not outlive its discarding. */
+  let last: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(job: () => Promise<T>): Promise<T> => {
+    const result = last.then(job, job);
+    last = result.catch(() => {});
+    return result;
   };
+
+  const write = (name: string, text: string, file: FileHandle | null): Promise<string> =>
+    inTurn(async () => {
+      const savedAt = new Date().toISOString();
+      await store.put({ id: ownId, name, savedAt, text, sha256: await checksum(text), file });
+      return savedAt;
+    });
 
   return {
     list: async (): Promise<RecoveryCopy[]> => {
@@ -51,7 +60,7 @@ export const createBrowserRecovery = () => {
       return success(copy);
     },
     discard: (id: string): Promise<void> => store.remove(id),
-    discardOwn: (): Promise<void> => store.remove(ownId),
+    discardOwn: (): Promise<void> => inTurn(() => store.remove(ownId)),
     write,
   };
 };

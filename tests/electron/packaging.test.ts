@@ -11,10 +11,12 @@ import {
 } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { createPackage, listPackage } from '@electron/asar';
 import { FuseV1Options, getCurrentFuseWire } from '@electron/fuses';
+import { Ajv } from 'ajv';
 import { build, Platform, type Configuration } from 'electron-builder';
+import { build as buildBundle, type InlineConfig } from 'vite';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 // @ts-expect-error -- a plain script without types
 import { packagingConfig } from '../../build/packaging/config.mjs';
@@ -28,6 +30,7 @@ const sentinel = 'dL7pKGdnNz796PbbjQWNKmHXBZaB9tsX';
 
 let folder = '';
 let unpacked = '';
+let again = '';
 
 /** A folder electron-builder takes for an Electron of this system: an executable with fuses and a few files. */
 const fakeElectron = async (): Promise<string> => {
@@ -53,11 +56,11 @@ const fakeElectron = async (): Promise<string> => {
   return place;
 };
 
-beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'packing-'));
-  const app = join(folder, 'app');
-  cpSync(join(inject('shellFolder'), 'dist'), join(app, 'dist'), { recursive: true });
-  for (const name of ['package.json', 'LICENSE']) cpSync(join(project, name), join(app, name));
+/** Packs the program in a folder of its own and gives the folder of the result. */
+const pack = async (name: string, electronDist: string): Promise<string> => {
+  const app = join(folder, name);
+  cpSync(join(inject('realShellFolder'), 'dist'), join(app, 'dist'), { recursive: true });
+  for (const file of ['package.json', 'LICENSE']) cpSync(join(project, file), join(app, file));
   cpSync(join(project, 'build', 'icons'), join(app, 'build', 'icons'), { recursive: true });
   // Things that must stay out.
   mkdirSync(join(app, 'tests'));
@@ -66,16 +69,27 @@ beforeAll(async () => {
   writeFileSync(join(app, 'dist', 'headless', 'headless.mjs'), '');
   writeFileSync(join(app, '.env'), 'SECRET=1');
   const { version } = require('electron/package.json') as { version: string };
+  // A copy of its own: the packager writes into what it is given.
+  const own = `../../build/packaging/config.mjs?${name}`;
+  const { packagingConfig: packed } = (await import(/* @vite-ignore */ own)) as {
+    packagingConfig: Configuration;
+  };
   await build({
     projectDir: app,
     targets: Platform.LINUX.createTarget('dir'),
     publish: 'never',
-    config: { ...config, electronDist: await fakeElectron(), electronVersion: version },
+    config: { ...packed, electronDist, electronVersion: version },
   });
-  const [out = ''] = readdirSync(join(app, 'dist', 'packages')).filter((name) =>
-    name.endsWith('unpacked'),
-  );
-  unpacked = join(app, 'dist', 'packages', out);
+  const packages = join(app, 'dist', 'packages');
+  const out = readdirSync(packages).find((entry) => entry.endsWith('unpacked'));
+  return join(packages, out ?? '');
+};
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'packing-'));
+  const electronDist = await fakeElectron();
+  unpacked = await pack('app', electronDist);
+  again = await pack('again', electronDist);
 }, 120_000);
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -85,7 +99,10 @@ describe('the packed program', () => {
     const files = listPackage(join(unpacked, 'resources', 'app.asar'), { isPack: false })
       .map((path) => path.replaceAll('\\', '/'))
       .toSorted();
-    expect(files).toEqual([
+    // What the bundler names by content, such as index-1a2b3c4d.js, goes by its folder and ending.
+    const built = /^\/dist\/renderer\/assets\/[\w.-]+\.(js|css|svg)$/;
+    expect(files.filter((path) => built.test(path)).length).toBeGreaterThan(5);
+    expect(files.filter((path) => !built.test(path))).toEqual([
       '/dist',
       '/dist/main',
       '/dist/main/icon.png',
@@ -94,11 +111,37 @@ describe('the packed program', () => {
       '/dist/preload',
       '/dist/preload/preload.cjs',
       '/dist/renderer',
+      '/dist/renderer/assets',
       '/dist/renderer/index.html',
-      '/dist/renderer/page.js',
+      '/dist/renderer/licences.js',
+      '/dist/renderer/licences.json',
       '/package.json',
     ]);
   });
+
+  test('is the same byte for byte when it is packed again', () => {
+    const content = (place: string) => readFileSync(join(place, 'resources', 'app.asar'));
+    expect(content(again).equals(content(unpacked))).toBe(true);
+  });
+
+  test('comes from bundles that are the same byte for byte when they are built again', async () => {
+    const names = ['main', 'preload', 'renderer'] as const;
+    for (const name of names) {
+      const { config: bundle } = (await import(`../../build/bundles/${name}.mjs`)) as {
+        config: (outDir: string) => InlineConfig;
+      };
+      const built = join(folder, 'built', name);
+      await buildBundle(bundle(built));
+      const present = join(inject('realShellFolder'), 'dist', name);
+      const files = readdirSync(built, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile())
+        .map((entry) => relative(built, join(entry.parentPath, entry.name)));
+      for (const file of files.filter((path) => !path.startsWith('.vite'))) {
+        const isSame = readFileSync(join(built, file)).equals(readFileSync(join(present, file)));
+        expect(isSame, `${name}/${file}`).toBe(true);
+      }
+    }
+  }, 120_000);
 
   test('has its fuses set so that only its own unchanged code runs', async () => {
     const executable = readdirSync(unpacked).find((name) => name === 'cellwain') ?? '';
@@ -125,12 +168,26 @@ describe('the packed program', () => {
 });
 
 describe('the packaging configuration', () => {
-  test('names only settings the packager knows', () => {
-    const scheme = JSON.parse(
-      readFileSync(join(dirname(require.resolve('app-builder-lib')), '..', 'scheme.json'), 'utf8'),
-    ) as { properties?: object; definitions: Record<string, { properties?: object }> };
-    const top = scheme.properties ?? scheme.definitions['Configuration']?.properties ?? {};
-    expect(Object.keys(config).filter((key) => !(key in top))).toEqual([]);
+  const scheme = JSON.parse(
+    readFileSync(join(dirname(require.resolve('app-builder-lib')), '..', 'scheme.json'), 'utf8'),
+  ) as object;
+  const ajv = new Ajv({ strict: false, allErrors: true });
+  // The packager's own word in its schema, for settings that are functions.
+  ajv.addKeyword({
+    keyword: 'typeof',
+    validate: (kind: string, value: unknown) => typeof value === kind,
+  });
+  const validate = ajv.compile(scheme);
+
+  test('is valid in every part against the schema of the packager', () => {
+    validate(config);
+    expect(validate.errors ?? []).toEqual([]);
+  });
+
+  test('is held by a schema that does refuse a wrong word, at the top and further down', () => {
+    expect(validate({ ...config, autoUpdates: true })).toBe(false);
+    expect(validate({ ...config, win: { target: [{ target: 5 }] } })).toBe(false);
+    expect(validate({ ...config, electronFuses: { runAsNode: 'off' } })).toBe(false);
   });
 
   test('covers three systems, the file ending, and publishes nothing', () => {

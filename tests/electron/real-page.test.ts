@@ -289,7 +289,7 @@ describe('menu and file', () => {
   test('the page has no menu of its own beside the native one, but the settings', async () => {
     const shell = await startReal();
     expect(await shell.count('button', 'Settings')).toBe(1);
-    expect(await shell.count('button', 'More commands')).toBe(0);
+    expect(await shell.count('button', 'Commands and settings')).toBe(0);
   });
 
   test('the plan is exported as JSON that opens as the same plan', async () => {
