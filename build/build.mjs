@@ -119,11 +119,18 @@ const buildOne = async (name) => {
 
 /** Brings the named bundles up to date; gives the names of those that had to be built. */
 export const buildBundles = async (names = bundleNames) => {
-  // Some build tools take the mode from here and put in development checks without it.
-  process.env.NODE_ENV ??= 'production';
-  const built = [];
-  for (const name of names) if (await buildOne(name)) built.push(name);
-  return built;
+  // Build tools take the mode from here and put in development checks under any other, such as the
+  // one of the test runner.
+  const mode = process.env.NODE_ENV;
+  process.env.NODE_ENV = 'production';
+  try {
+    const built = [];
+    for (const name of names) if (await buildOne(name)) built.push(name);
+    return built;
+  } finally {
+    if (mode === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = mode;
+  }
 };
 
 /** The same for a command line: a failed build is told without a stack and ends the command. */

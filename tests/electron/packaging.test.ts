@@ -17,7 +17,7 @@ import { FuseV1Options, getCurrentFuseWire } from '@electron/fuses';
 import { Ajv } from 'ajv';
 import { build, Platform, type Configuration } from 'electron-builder';
 import { build as buildBundle, type InlineConfig } from 'vite';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, onTestFinished, test, vi } from 'vitest';
 // @ts-expect-error -- a plain script without types
 import { packagingConfig } from '../../build/packaging/config.mjs';
 
@@ -126,6 +126,8 @@ describe('the packed program', () => {
 
   test('comes from bundles that are the same byte for byte when they are built again', async () => {
     const names = ['main', 'preload', 'renderer'] as const;
+    vi.stubEnv('NODE_ENV', 'production');
+    onTestFinished(() => void vi.unstubAllEnvs());
     for (const name of names) {
       const { config: bundle } = (await import(`../../build/bundles/${name}.mjs`)) as {
         config: (outDir: string) => InlineConfig;
