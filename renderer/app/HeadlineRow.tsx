@@ -21,6 +21,7 @@ import { accessoryWorking } from '../workings/accessory-working.ts';
 import { chargeWorking } from '../workings/charge-working.ts';
 import { energyWorking } from '../workings/energy-working.ts';
 import { massWorking, priceWorking } from '../workings/sum-workings.ts';
+import { speedWorking } from '../workings/speed-working.ts';
 import { runTimeWorking } from '../workings/run-time-working.ts';
 
 interface HeadlineRowProps {
@@ -31,6 +32,8 @@ interface HeadlineRowProps {
   readonly goalMin: number;
   /** Minutes at the right end of the bars. */
   readonly scaleMin: number;
+  /** Some option is driven with the motor model: the strip has a column of speeds. */
+  readonly isDriven: boolean;
 }
 
 export const HeadlineRow = ({
@@ -40,6 +43,7 @@ export const HeadlineRow = ({
   findings,
   goalMin,
   scaleMin,
+  isDriven,
 }: HeadlineRowProps) => {
   const text = useText(stripTexts);
   const app = useText(appTexts);
@@ -86,6 +90,17 @@ export const HeadlineRow = ({
         />
       </td>
       <td className="strip-end">{study === null ? '–' : app.ended[study.run.endedBy]}</td>
+      {!isDriven ? null : (
+        <td className="number">
+          {study?.run.drive == null ? (
+            '–'
+          ) : (
+            <WorkingButton label={text.speed} working={() => speedWorking(study, language, units)}>
+              {`${formatFigure(toDisplay(study.run.drive.topSpeedKmh, 'km/h', units), language)}${thinSpace}${displaySymbol('km/h', units)}`}
+            </WorkingButton>
+          )}
+        </td>
+      )}
       <td className="number strip-wide">
         {study === null ? (
           '–'

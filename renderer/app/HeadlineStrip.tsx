@@ -26,6 +26,7 @@ export const HeadlineStrip = () => {
     .filter(({ id }) => options.some((option) => option.id === id))
     .map(({ high }) => high.value);
   const runs = study?.options.map(({ run }) => run.runTimeMin) ?? [];
+  const isDriven = study?.options.some(({ run }) => run.drive !== null) ?? false;
   const longest = Math.max(goalMin, ...runs, ...highs, 1);
   return (
     <div className="strip" data-stale={stale}>
@@ -67,6 +68,11 @@ export const HeadlineStrip = () => {
                 )}
               </th>
               <th scope="col">{text.endedBy}</th>
+              {isDriven ? (
+                <th scope="col" className="number">
+                  {text.speed}
+                </th>
+              ) : null}
               <th scope="col" className="number strip-wide">
                 {text.accessories}
               </th>
@@ -93,6 +99,7 @@ export const HeadlineStrip = () => {
                 findings={study?.findings ?? []}
                 goalMin={goalMin}
                 scaleMin={longest}
+                isDriven={isDriven}
               />
             ))}
           </tbody>

@@ -3,6 +3,10 @@ import type { Texts } from './use-text.ts';
 
 interface FigureWorkingTexts {
   readonly ofRun: string;
+  readonly speed: string;
+  readonly drive: string;
+  readonly averageSpeed: string;
+  readonly rollingSpeed: string;
   readonly ofCharge: string;
   readonly left: string;
   readonly lowest: string;
@@ -50,6 +54,10 @@ interface FigureWorkingTexts {
 
 export const figureWorkingTexts: Texts<FigureWorkingTexts> = {
   en: {
+    speed: 'highest v of the run, from m · dv/dt = F(motor) − F(rolling) − F(grade) − F(air)',
+    drive: 'Motors, gears, masses',
+    averageSpeed: 'Average, standing counted',
+    rollingSpeed: 'Average while it rolls',
     ofRun: 'Read off the simulated run (derived). How the run goes: the working of its minutes.',
     ofCharge: 'Read off the simulated charge (derived): current, then voltage held, step by step.',
     left: 's = Σ charge in the blocks / Σ capacity in these conditions',
@@ -108,6 +116,10 @@ export const figureWorkingTexts: Texts<FigureWorkingTexts> = {
       'blocks at one temperature throughout; full is 98 %, as the last 2 % of lead take as long as the 20 % before.',
   },
   de: {
+    speed: 'höchstes v der Fahrt, aus m · dv/dt = F(Motor) − F(Rollen) − F(Steigung) − F(Luft)',
+    drive: 'Motoren, Getriebe, Massen',
+    averageSpeed: 'Mittel mit Stehen',
+    rollingSpeed: 'Mittel im Rollen',
     ofRun:
       'Aus der simulierten Fahrt abgelesen (hergeleitet). Wie die Fahrt verläuft: Rechenweg ihrer Minuten.',
     ofCharge:

@@ -7,6 +7,7 @@ interface StripTexts {
   readonly runTime: string;
   readonly scale: (goal: string, outing: string) => string;
   readonly endedBy: string;
+  readonly speed: string;
   readonly accessories: string;
   readonly energy: string;
   readonly charge: string;
@@ -28,6 +29,7 @@ export const stripTexts: Texts<StripTexts> = {
     runTime: 'Runs',
     scale: (goal, outing) => `${outing}, goal ${goal}`,
     endedBy: 'Ended by',
+    speed: 'Top speed',
     accessories: 'Accessories',
     energy: 'Delivers',
     charge: 'Charger',
@@ -47,6 +49,7 @@ export const stripTexts: Texts<StripTexts> = {
     runTime: 'Läuft',
     scale: (goal, outing) => `${outing}, Ziel ${goal}`,
     endedBy: 'Beendet durch',
+    speed: 'Spitze',
     accessories: 'Verbraucher',
     energy: 'Liefert',
     charge: 'Ladegerät',
