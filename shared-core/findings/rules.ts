@@ -19,6 +19,7 @@ import { fusePlaceRules } from './families/fuse-places.ts';
 import { fuseRatings } from './families/fuse-ratings.ts';
 import { jointAndSwitchRules } from './families/joints-and-switches.ts';
 import { lastConnector } from './families/last-connector.ts';
+import { supplyPaths } from './families/supply-paths.ts';
 import { wireCurrentRules } from './families/wire-currents.ts';
 import { joinRules } from './join-rules.ts';
 import type { Rule } from './rule.ts';
@@ -38,6 +39,7 @@ export const rules: readonly Rule[] = joinRules([
   ...fusePlaceRules,
   ...wireCurrentRules,
   ...jointAndSwitchRules,
+  supplyPaths,
   lastConnector,
   ...driveMotorRules,
   ...driveRoadRules,

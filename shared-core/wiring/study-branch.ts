@@ -60,14 +60,17 @@ export function studyBranch(inputs: BranchInputs): BranchStudy {
   const continuousA = Math.max(drawn('cruising'), drawn('charge'));
   const peakA = Math.max(continuousA, drawn('start'), drawn('stall'), braking ? inputs.brakeA : 0);
   // An outing says too little about the hardest pull of the motors: their lines are sized for the controller's limit.
-  // Behind a converter without fuses its own limit is the only guard.
+  // Behind a converter without fuses its own limit is the only guard; elsewhere, without a fuse, a climb at the start's
+  // current may last.
   const sizingA = braking
     ? peakA
     : zone?.kind === 'controller'
       ? Math.max(continuousA, drawn('start'))
-      : fault.limitedBy === 'converter' && guard === null
-        ? Math.max(continuousA, fault.nearA)
-        : continuousA;
+      : guard !== null
+        ? continuousA
+        : fault.limitedBy === 'converter'
+          ? Math.max(continuousA, fault.nearA)
+          : Math.max(continuousA, drawn('start'));
   const sizedFor = sizingFuse(topology, index, inputs.stringCount);
   const opening = guard === null ? null : fuseOpening(guard.fuse, fault.farA).latestS;
   const cruising = states.cruising;

@@ -90,7 +90,10 @@ export function studyWiring(
       const { dropNotePercent } = plan.thresholds.wiring;
       if (branch.conductor === null) {
         const found = smallestConductor(branch, 'metric', {
-          continuousA,
+          continuousA:
+            guards[index] === null
+              ? Math.max(continuousA, Math.abs(states.start?.currentA[index] ?? 0) * share(index))
+              : continuousA,
           dropA: continuousA,
           guard: sizingFuse(topology, index, supply.stringCount),
           faultA: faults[index]!.farA,

@@ -69,14 +69,19 @@ function checkBatteryBranch(entry: WiredOption, wired: WiredBranch, voice: RuleV
       voice.finding({
         optionId,
         what: {
-          en: `Nothing guards ${found.name}: a short drives ${voice.say(found.faultNearA, 'A')} through a wire for ${voice.say(found.ampacityA, 'A')}.`,
-          de: `Nichts schützt ${found.name}: ein Kurzschluss treibt ${voice.say(found.faultNearA, 'A')} durch eine Leitung für ${voice.say(found.ampacityA, 'A')}.`,
+          en: `Nothing guards ${found.name}: a short drives ${voice.say(found.faultNearA, 'A')} through ${found.conductorAssumed ? 'a wire nobody has named' : `a wire for ${voice.say(found.ampacityA, 'A')}`}.`,
+          de: `Nichts schützt ${found.name}: ein Kurzschluss treibt ${voice.say(found.faultNearA, 'A')} durch ${found.conductorAssumed ? 'eine Leitung, die niemand benannt hat' : `eine Leitung für ${voice.say(found.ampacityA, 'A')}`}.`,
         },
         consequence,
-        remedy: {
-          en: `Fit a fuse of at most ${voice.say(found.ampacityA, 'A')} at its source end.`,
-          de: `Eine Sicherung von höchstens ${voice.say(found.ampacityA, 'A')} am quellenseitigen Ende einbauen.`,
-        },
+        remedy: found.conductorAssumed
+          ? {
+              en: 'Read or measure the wire, and fit a fuse at its source end that the wire stands.',
+              de: 'Die Leitung ablesen oder messen und an ihrem quellenseitigen Ende eine Sicherung einbauen, die sie verträgt.',
+            }
+          : {
+              en: `Fit a fuse of at most ${voice.say(found.ampacityA, 'A')} at its source end.`,
+              de: `Eine Sicherung von höchstens ${voice.say(found.ampacityA, 'A')} am quellenseitigen Ende einbauen.`,
+            },
         facts: [[{ en: 'short-circuit current', de: 'Kurzschlussstrom' }, found.faultNearA, 'A']],
         fields: [`${path}.fuse`],
         cures: fuseCure(entry, wired, voice),

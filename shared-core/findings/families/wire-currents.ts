@@ -35,8 +35,8 @@ const ampacity: Rule = wiredOptionRule(
               voice.notChecked({
                 optionId,
                 missing: {
-                  en: `the conductor of ${found.name} is missing; ${voice.say(found.continuousA, 'A')} flow there for long.`,
-                  de: `der Leiter von ${found.name} fehlt; dort fließen auf Dauer ${voice.say(found.continuousA, 'A')}.`,
+                  en: `the conductor of ${found.name} is missing; ${voice.say(found.sizingA, 'A')} may flow there.`,
+                  de: `der Leiter von ${found.name} fehlt; dort können ${voice.say(found.sizingA, 'A')} fließen.`,
                 },
                 fields: [`${path}.conductor`],
                 cures: smallestWireCure(wired),

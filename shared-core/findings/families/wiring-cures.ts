@@ -17,8 +17,9 @@ export function wireCure(wired: WiredBranch, size: Conductor | null): CureStatem
   if (size === null) return [];
   const { branch, path } = wired;
   const text = (language: 'en' | 'de') => formatConductor(size, language);
+  const unknown = { en: 'not known', de: 'nicht bekannt' };
   const now = (language: 'en' | 'de') =>
-    branch.conductor === null ? '?' : formatConductor(branch.conductor, language);
+    branch.conductor === null ? unknown[language] : formatConductor(branch.conductor, language);
   if (branch.conductor !== null && text('en') === now('en')) return [];
   return [
     {
@@ -55,7 +56,8 @@ export function fuseCure(
     ...chosen,
     fromSourceMm: branch.fuse?.fromSourceMm ?? Math.min(fuseDistanceMm, chosen.fromSourceMm ?? 0),
   };
-  const stands = found.conductorAssumed || found.ampacityA >= fuse.ratedA;
+  // A wire nobody has looked at is planned together with its fuse.
+  const stands = !found.conductorAssumed && found.ampacityA >= fuse.ratedA;
   if (!stands && keepWire) return [];
   const size = stands ? null : wireFor(entry, wired, fuse);
   if (!stands && size === null) return [];

@@ -193,6 +193,6 @@ function optionText(
     study.harnessOhm === null
       ? ''
       : `Pack to controller out and back: ${figure(study.harnessOhm * 1000)} mΩ; the run counts ${figure(plan.machine.harnessResistanceOhm * 1000)} mΩ.\n`,
-    `Fuses:\n${readings.join('\n')}\n\n`,
+    readings.length === 0 ? 'No branch has a fuse.\n\n' : `Fuses:\n${readings.join('\n')}\n\n`,
   ].join('');
 }

@@ -3,7 +3,7 @@ import type { FindingId } from '#core/findings/finding.ts';
 import { planFindings } from '#core/findings/plan-findings.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 import type { Wiring, WiringThresholds } from '#core/plan/schema/wiring.ts';
-import { newFuse } from '#core/wiring/new-parts.ts';
+import { newDevice, newFuse } from '#core/wiring/new-parts.ts';
 import { studyPlan } from '#core/study/study-plan.ts';
 import { branchOf } from '../wiring/wired.ts';
 import { planWith } from './plan-with.ts';
@@ -370,4 +370,57 @@ describe('PCK-4: the meter before the last connector', () => {
       'in parallel instead of in series',
     );
   });
+});
+
+describe('WIR-6: one supply for every branch', () => {
+  test('a second battery in the same wiring stops the plan; the tidy wiring passes', () => {
+    expect(marks('WIR-6', cart())).toEqual([]);
+    expect(
+      marks(
+        'WIR-6',
+        cart((wiring) => wiring.devices.push(newDevice('spare', 'pack', 'Spare pack'))),
+      ),
+    ).toEqual(['stop']);
+  });
+
+  test('a load fed from converter and pack at once stops the plan', () => {
+    expect(
+      marks(
+        'WIR-6',
+        cart((wiring) => {
+          const radio = branchOf(wiring, 'radio-line');
+          wiring.branches.push({ ...radio, id: 'tie', name: 'Second feed', from: 'bus' });
+        }),
+      ),
+    ).toEqual(['stop']);
+  });
+
+  test('a branch that hangs on nothing is a question, not a pass', () => {
+    expect(
+      marks(
+        'WIR-6',
+        cart((wiring) => {
+          wiring.devices.push(newDevice('stray', 'junction', 'Stray node'));
+          const radio = branchOf(wiring, 'radio-line');
+          radio.from = 'stray';
+        }),
+      ),
+    ).toEqual(['question']);
+  });
+});
+
+test('a wire nobody has named gets no fuse limit from a guess, but fuse and wire together', () => {
+  const plan = cart((wiring) => {
+    for (const branch of wiring.branches) Object.assign(branch, { fuse: null, conductor: null });
+  });
+  const found = planFindings(plan, studyPlan(plan).options).filter(
+    ({ id, what }) => id === 'FUS-1' && what.includes('Main line'),
+  );
+  expect(found).toHaveLength(1);
+  expect(found[0]!.remedy).not.toMatch(/\d/);
+  const [cure] = found[0]!.cures;
+  expect(cure!.changes.map(({ path }) => path.replace(/.*\.\d+\./, ''))).toEqual([
+    'fuse',
+    'conductor',
+  ]);
 });
