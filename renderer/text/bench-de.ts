@@ -4,7 +4,7 @@ export const benchDe: BenchTexts = {
   option: 'Gemessene Variante',
   logs: {
     title: 'Protokolle',
-    lead: 'Eine Entladung von voll an, als Text (CSV): Spannung, Strom, Zeit. Jede Anordnung; eine Datei darf mehrere Läufe enthalten.',
+    lead: 'Eine Entladung, am besten von voll an, als Text (CSV): Spannung, Strom, Zeit. Jede Anordnung; eine Datei darf mehrere Läufe enthalten.',
     add: 'Protokoll hinzufügen',
     drop: 'oder Dateien hierher ziehen',
     columns: 'Spalten',

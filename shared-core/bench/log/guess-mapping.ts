@@ -38,7 +38,7 @@ export function guessMapping(sample: string, hints: LogHints): LogResult<Mapping
   const doubts: LogDoubt[] = [];
   const columns = shape.columnNames.map((name, index) => classify(name, index, shape));
   assignByValues(columns, shape, hints, doubts);
-  const time = pick(columns, 'time', doubts);
+  const time = pick(steadyTimeFirst(columns, shape), 'time', doubts);
   const current = pick(columns, 'current', doubts);
   const voltage = pick(columns, 'voltage', doubts);
   const units = columns
@@ -152,6 +152,16 @@ function classify(name: string, index: number, shape: LogShape): Column {
   // What changes all the time numbers the rows and not the runs.
   if (role === 'run' && changesOften(cells)) role = 'other';
   return { index, header, role, name };
+}
+
+/** A date without a clock stands still for a day: a column of time that moves is put before it. */
+function steadyTimeFirst(columns: readonly Column[], shape: LogShape): Column[] {
+  const moves = ({ index }: Column) => {
+    const cells = shape.rows.map((row) => row[index]!);
+    return new Set(cells).size > cells.length / 3;
+  };
+  const still = columns.filter((column) => column.role === 'time' && !moves(column));
+  return [...columns.filter((column) => !still.includes(column)), ...still];
 }
 
 function changesOften(cells: readonly string[]): boolean {

@@ -6,7 +6,7 @@ export type DecimalMark = '.' | ',';
  * @param decimal the decimal mark of the file
  */
 export function parseNumber(text: string, decimal: DecimalMark): number {
-  const trimmed = text.trim();
+  const trimmed = text.trim().replace(plainUnit, '');
   const plain =
     decimal === ','
       ? trimmed.replaceAll('.', '').replace(',', '.')
@@ -17,6 +17,9 @@ export function parseNumber(text: string, decimal: DecimalMark): number {
   const value = Number(plain.replace('\u2212', '-'));
   return Math.abs(value) <= largest ? value : Number.NaN;
 }
+
+/** A unit written after the figure; only those that need no scaling, for `5 mA` is not 5 A. */
+const plainUnit = /(?<=\d)\s*(?:V|A|s|sec|°C)$/;
 
 /** No meter reads beyond this; it also fits single precision. */
 const largest = 1e30;

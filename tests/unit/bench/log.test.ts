@@ -22,10 +22,12 @@ describe('numbers', () => {
     ['1.234,5', ',', 1234.5],
     ['-1e-3', '.', -0.001],
     ['−2,5', ',', -2.5],
+    ['3 V', '.', 3],
+    ['5.25A', '.', 5.25],
   ] as const)('%s with the decimal mark %s reads as %d', (text, mark, value) => {
     expect(parseNumber(text, mark)).toBeCloseTo(value, 12);
   });
-  test.each(['', ' ', '-', 'NaN', 'Infinity', '1e999', '12:30', '3 V'])(
+  test.each(['', ' ', '-', 'NaN', 'Infinity', '1e999', '12:30', '3 mV', 'V'])(
     '"%s" is no number',
     (text) => {
       expect(parseNumber(text, '.')).toBeNaN();
