@@ -13,6 +13,8 @@ export interface Working {
   readonly inputs: readonly WorkingValue[];
   readonly steps?: readonly WorkingValue[];
   readonly result: WorkingValue;
+  /** The result with every digit, to be copied, and the unit it is in. */
+  readonly exact?: { readonly value: number; readonly unit: string };
   /** Range of validity or assumptions. */
   readonly validity?: string;
   readonly source: string;

@@ -29,6 +29,7 @@ export function accessoryWorking(study: OptionStudy, language: Language): Workin
             { label: text.efficiency, value: `${formatFigure(efficiency, language)}${thinSpace}%` },
           ]),
     ],
+    exact: { value: study.accessoryCostMin, unit: 'min' },
     result: {
       label: text.cost,
       value: `${formatDifference(-study.accessoryCostMin, language, 3)}${thinSpace}min`,

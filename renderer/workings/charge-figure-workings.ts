@@ -62,6 +62,7 @@ export function chargeFigureWorking(
           named(text.held, write.hours(charge.hours - charge.bulkHours)),
           named(text.end, write.as(charge.endPercent, '%')),
         ],
+        exact: { value: 60 * charge.hours, unit: 'min' },
         result: named(names.done, hours(charge.hours)),
       };
     case 'to80':
@@ -90,6 +91,7 @@ export function chargeFigureWorking(
           named(text.gassed, write.as(sum('gassedAh'), 'A·h')),
           named(text.bled, write.as(sum('bledAh'), 'A·h')),
         ],
+        exact: { value: charge.inAh, unit: 'A·h' },
         result: named(names.intoPack, write.as(charge.inAh, 'A·h')),
       };
     case 'mains':
@@ -104,6 +106,7 @@ export function chargeFigureWorking(
             `${ofCharger}.efficiencyPercent`,
           ),
         ],
+        exact: { value: charge.mainsWh, unit: 'W·h' },
         result: named(names.mains, write.as(charge.mainsWh, 'W·h')),
       };
     case 'cost':
@@ -118,6 +121,7 @@ export function chargeFigureWorking(
             'week.tariff.pricePerKWh',
           ),
         ],
+        exact: { value: cost ?? 0, unit: currency },
         result: named(names.cost, write.fixed(cost ?? 0, currency, 3)),
       };
     case 'highest':
@@ -125,6 +129,7 @@ export function chargeFigureWorking(
         ...shared,
         formula: [text.highest],
         inputs: [volts],
+        exact: { value: charge.highestPackV, unit: 'V' },
         result: named(names.highest, write.as(charge.highestPackV, 'V')),
       };
   }

@@ -88,6 +88,7 @@ export function compareWorking(
             field: `${block}.chemistry`,
           },
         ],
+        exact: { value: study.energyWh, unit: 'W·h' },
         result: { label: name, value: write.as(study.energyWh, 'W·h') },
         source: common.sumSource,
       };

@@ -23,6 +23,7 @@ export function energyWorking(study: OptionStudy, language: Language): Working {
         value: `${formatFixed(Math.abs(ledger.closurePercent), language, 3)}${thinSpace}%`,
       },
     ],
+    exact: { value: deliveredWh, unit: 'W·h' },
     result: { label: text.delivered, value: wattHours(deliveredWh) },
     source: text.energySource,
   };

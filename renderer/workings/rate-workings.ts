@@ -25,6 +25,7 @@ export function plainWorking(study: OptionStudy, index: number, language: Langua
       },
       { label: text.averageCurrent, value: as(study.run.averageCurrentA, 'A', language) },
     ],
+    exact: { value: study.plainMin, unit: 'min' },
     result: { label: words.plain, value: formatMinutes(study.plainMin, language) },
     validity: words.plainValidity,
     source: words.plainSource,
@@ -67,6 +68,7 @@ export function peukertWorking(
           })),
         }
       : {}),
+    exact: { value: study.peukertMin, unit: 'min' },
     result: { label: words.peukert, value: formatMinutes(study.peukertMin, language) },
     validity: peukertTimeFormula.validity,
     source: peukertTimeFormula.source.citation,

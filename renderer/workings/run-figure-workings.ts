@@ -44,6 +44,7 @@ export function runFigureWorking(
         ...shared,
         formula: [text.left],
         inputs: [capacity, delivered],
+        exact: { value: run.remainingPercent, unit: '%' },
         result: named(runTexts[language].left, write.as(run.remainingPercent, '%')),
       };
     case 'lowest':
@@ -51,6 +52,7 @@ export function runFigureWorking(
         ...shared,
         formula: [text.lowest],
         inputs: [time, cable],
+        exact: { value: run.minimumBusVoltageV, unit: 'V' },
         result: named(common.endVoltage, write.as(run.minimumBusVoltageV, 'V')),
       };
     case 'peak':
@@ -58,6 +60,7 @@ export function runFigureWorking(
         ...shared,
         formula: [text.peak],
         inputs: [time, named(common.averageCurrent, write.as(run.averageCurrentA, 'A'))],
+        exact: { value: run.peakCurrentA, unit: 'A' },
         result: named(runTexts[language].peak, write.as(run.peakCurrentA, 'A')),
       };
     case 'rest':
@@ -68,6 +71,7 @@ export function runFigureWorking(
           { label: text.restInput, value: write.minutes(rest.minutes), field: rest.field },
           named(common.remaining, write.as(run.remainingPercent, '%')),
         ],
+        exact: { value: run.afterRestMin ?? 0, unit: 'min' },
         result: named(text.rest, write.minutes(run.afterRestMin ?? 0)),
       };
   }
@@ -93,6 +97,7 @@ export function ledgerWorking(part: LedgerPart, study: OptionStudy, language: La
       },
       { label: common.ledgerClosure, value: write.fixed(ledger.closurePercent, '%', 2) },
     ],
+    exact: { value: ledger[part], unit: 'W·h' },
     result: { label: runTexts[language].ledger[part], value: write.as(ledger[part], 'W·h') },
     source: text.ofRun,
   };
@@ -113,6 +118,7 @@ export function converterWorking(study: OptionStudy, language: Language): Workin
       },
       { label: text.outOfConverter, value: write.as(ledger.accessoriesWh, 'W·h') },
     ],
+    exact: { value: converterEfficiencyPercent ?? 0, unit: '%' },
     result: {
       label: workingTexts[language].efficiency,
       value: write.as(converterEfficiencyPercent ?? 0, '%'),
@@ -157,6 +163,7 @@ export function promiseWorking(study: OptionStudy, language: Language): Working 
       { label: workingTexts[language].runTime, value: write.minutes(study.run.runTimeMin) },
       { label: text.plainTime, value: write.minutes(study.plainMin) },
     ],
+    exact: { value: share, unit: '%' },
     result: { label: runTexts[language].missing, value: write.as(share, '%') },
     source: text.ofRun,
   };

@@ -29,6 +29,7 @@ export function runTimeWorking(study: OptionStudy, index: number, language: Lang
       { label: text.endCause, value: appTexts[language].ended[run.endedBy] },
       { label: text.exact, value: `${formatFixed(run.runTimeMin, language, 3)}${thinSpace}min` },
     ],
+    exact: { value: run.runTimeMin, unit: 'min' },
     result: { label: text.runTime, value: formatMinutes(run.runTimeMin, language) },
     validity: text.runValidity,
     source: text.runSource,

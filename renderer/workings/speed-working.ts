@@ -27,6 +27,7 @@ export function speedWorking(study: OptionStudy, language: Language, units: Unit
       { label: text.averageSpeed, value: speed(drive?.averageSpeedKmh ?? 0) },
       { label: text.rollingSpeed, value: speed(drive?.rollingSpeedKmh ?? 0) },
     ],
+    exact: { value: drive?.topSpeedKmh ?? 0, unit: 'km/h' },
     result: { label: stripTexts[language].speed, value: speed(drive?.topSpeedKmh ?? 0) },
     source: text.ofRun,
   };
