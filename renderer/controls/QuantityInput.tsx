@@ -120,6 +120,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
   const empty =
     props.emptyWords ?? (props.assumed === undefined ? text.notKnown : text.assumed(props.assumed));
   const spread = value === null && draft === null ? (props.assumedSpread ?? null) : null;
+  const hint = props.assumed === undefined ? undefined : text.emptyWhenUnknown;
   const short = props.assumed === undefined ? empty : text.assumedShort(props.assumed);
   return (
     <FieldFrame
@@ -129,9 +130,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
       hideLabel={hideLabel ?? false}
       helpExtra={
         nullable && value !== null ? (
-          <div>
-            <Button onPress={() => take(null)}>{props.emptyWords ?? text.setNotKnown}</Button>
-          </div>
+          <Button onPress={() => take(null)}>{props.emptyWords ?? text.setNotKnown}</Button>
         ) : undefined
       }
       error={<TroubleWords trouble={trouble} unit={shownUnit} typed={shown} onChoose={take} />}
@@ -162,7 +161,7 @@ export const QuantityInput = (props: QuantityInputProps) => {
           data-field={props.field}
           data-draft={draft !== null && draft !== written}
           placeholder={nullable ? short : ''}
-          title={nullable && value === null ? empty : undefined}
+          title={value === null ? empty : hint}
           value={shown}
           onChange={(event) =>
             setTyping({ over: written, text: event.target.value, trouble: null })

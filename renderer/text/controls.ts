@@ -8,6 +8,8 @@ interface ControlTexts {
   /** Under a figure that is assumed: how far off it may be. */
   readonly inPractice: (low: string, high: string) => string;
   readonly setNotKnown: string;
+  /** How to say that a figure is not known, where no button stands for it. */
+  readonly emptyWhenUnknown: string;
   /** Where the words of the unit reader are English only. */
   readonly mistake: (problem: string, remedy: string, unit: string) => string;
   readonly needed: (range: string) => string;
@@ -37,6 +39,7 @@ export const controlTexts: Texts<ControlTexts> = {
     assumedShort: (value) => `${value} assumed`,
     inPractice: (low, high) => `${low} to ${high} in practice`,
     setNotKnown: 'Set to not known',
+    emptyWhenUnknown: 'Not known? Empty the field, and a usual value is taken.',
     mistake: (problem, remedy) => `${problem} ${remedy}`,
     needed: (range) => `A value is needed here: ${range}.`,
     outOfRange: (range) => `Outside of what is possible. Type a value ${range}.`,
@@ -63,6 +66,7 @@ export const controlTexts: Texts<ControlTexts> = {
     assumedShort: (value) => `${value} angenommen`,
     inPractice: (low, high) => `in der Praxis ${low} bis ${high}`,
     setNotKnown: 'Auf „nicht bekannt“ setzen',
+    emptyWhenUnknown: 'Nicht bekannt? Das Feld leeren, dann gilt ein üblicher Wert.',
     mistake: (_problem, _remedy, unit) =>
       unit === ''
         ? 'Das ist keine Zahl. Ziffern eingeben.'

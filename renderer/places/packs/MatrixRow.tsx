@@ -3,6 +3,8 @@ import { FieldHelp } from '../../controls/FieldFrame.tsx';
 import { QuantityField } from '../../controls/QuantityField.tsx';
 import { usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
+import { controlTexts } from '../../text/controls.ts';
+import { useText } from '../../text/use-text.ts';
 import { useFieldWords } from '../../text/field-words.ts';
 import { trimDifferences } from '#core/plan/trim-differences.ts';
 import { edit } from '../../state/plan-store.ts';
@@ -13,18 +15,20 @@ import type { Option } from '#core/plan/schema/option.ts';
 interface MatrixRowProps {
   readonly label: string;
   readonly help?: string | undefined;
+  /** Under the help: how to say that it is not known. */
+  readonly helpExtra?: ReactNode;
   readonly renderCell: (option: Option, index: number) => ReactNode;
 }
 
 /** One field across all options: the name once, a control in each column. */
-export const MatrixRow = ({ label, help, renderCell }: MatrixRowProps) => {
+export const MatrixRow = ({ label, help, helpExtra, renderCell }: MatrixRowProps) => {
   const options = usePlan((plan) => plan.options);
   return (
     <tr>
       <th scope="row">
         <span className="matrix-label">
           {label}
-          {help === undefined ? null : <FieldHelp label={label} help={help} />}
+          {help === undefined ? null : <FieldHelp label={label} help={help} extra={helpExtra} />}
         </span>
       </th>
       {options.map((option, index) => (
@@ -48,12 +52,17 @@ const shaping = new Set(['pack.seriesCount', 'pack.parallelCount', 'pack.block.c
 export const QuantityRow = ({ path, label, emptyWords }: QuantityRowProps) => {
   const words = useFieldWords(`options.0.${path}`);
   const language = useSettings((state) => state.language);
+  const text = useText(controlTexts);
   const title = label ?? words.title;
   const field = path.slice(path.lastIndexOf('.') + 1);
+  const isAssumed = usePlan((plan) =>
+    plan.options.some((option) => assumedFor(field, option, language) !== undefined),
+  );
   return (
     <MatrixRow
       label={title}
       help={words.help}
+      {...(isAssumed ? { helpExtra: <p>{text.emptyWhenUnknown}</p> } : {})}
       renderCell={(option, index) => (
         <QuantityField
           path={`options.${index}.${path}`}
