@@ -1,12 +1,11 @@
-import { z } from 'zod';
-import { resolvePath, withoutNull } from '#core/plan/field-docs.ts';
+import { memo } from 'react';
 import { readField, setField } from '../state/plan-path.ts';
 import { edit, usePlan } from '../state/plan-store.ts';
 import { useSettings } from '../state/settings-store.ts';
 import { useFieldWords } from '../text/field-words.ts';
 import { shownUnit } from '../text/shown-unit.ts';
+import { fieldFacts } from './field-facts.ts';
 import { QuantityInput } from './QuantityInput.tsx';
-import { rangeOf } from './quantity-range.ts';
 
 export interface QuantityFieldProps {
   /** Path of a number field of the plan, e.g. `machine.harnessResistanceOhm`. */
@@ -22,16 +21,14 @@ export interface QuantityFieldProps {
   readonly onCommit?: (value: number | null, key: string) => void;
 }
 
-/** A number of the plan: title, unit, range and help come from the schema. */
-export const QuantityField = (props: QuantityFieldProps) => {
+const PlanQuantity = (props: QuantityFieldProps) => {
   const { path, onCommit } = props;
   const value = usePlan((plan) => readField(plan, path));
   const units = useSettings((state) => state.units);
   const words = useFieldWords(path);
-  const schema = resolvePath(path)?.schema;
+  const facts = fieldFacts(path);
   // A field that an undo has just taken away is rendered once more before its owner goes.
-  if (schema === undefined || value === undefined) return null;
-  const inner = withoutNull(schema);
+  if (facts === null || value === undefined) return null;
   const stored = words.unit ?? '';
   const label = props.label ?? words.title;
   const change = (next: number | null, key: string): void => {
@@ -46,9 +43,9 @@ export const QuantityField = (props: QuantityFieldProps) => {
       onCommit={(next) => change(next, path)}
       storedUnit={stored}
       shownUnit={shownUnit(path, words.unit, units)}
-      range={rangeOf(path)}
-      nullable={schema !== inner}
-      integer={inner instanceof z.ZodNumber && inner.format === 'safeint'}
+      range={facts.range}
+      nullable={facts.nullable}
+      integer={facts.integer}
       assumed={props.assumed}
       assumedSpread={props.assumedSpread}
       emptyWords={props.emptyWords}
@@ -58,3 +55,9 @@ export const QuantityField = (props: QuantityFieldProps) => {
     />
   );
 };
+
+/**
+ * A number of the plan: title, unit, range and help come from the schema. Kept as it is while its own value is: places
+ * hold hundreds of them, and an edit changes one.
+ */
+export const QuantityField = memo(PlanQuantity);

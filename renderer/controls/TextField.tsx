@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { memo, useId, useState } from 'react';
 import { editField, readField } from '../state/plan-path.ts';
 import { usePlan } from '../state/plan-store.ts';
 import { useFieldWords } from '../text/field-words.ts';
@@ -77,8 +77,7 @@ interface TextFieldProps {
   readonly lines?: boolean;
 }
 
-/** A text of the plan. */
-export const TextField = ({ path, label, hideLabel, lines }: TextFieldProps) => {
+const PlanText = ({ path, label, hideLabel, lines }: TextFieldProps) => {
   const value = usePlan((plan) => readField(plan, path));
   const words = useFieldWords(path);
   if (typeof value !== 'string') return null;
@@ -95,3 +94,6 @@ export const TextField = ({ path, label, hideLabel, lines }: TextFieldProps) => 
     />
   );
 };
+
+/** A text of the plan; kept as it is while its own value is. */
+export const TextField = memo(PlanText);

@@ -105,7 +105,7 @@ test('shows the run as a table and saves it as CSV with units and as a picture',
   await cart.getByRole('button', { name: 'Show as chart' }).click();
   const save = async (item: RegExp, name: string): Promise<Buffer> => {
     const downloading = cart.waitForEvent('download');
-    await cart.getByRole('button', { name: 'Copy and save' }).click();
+    await cart.getByRole('button', { name: 'Copy and save', exact: true }).click();
     await cart.getByRole('menuitem', { name: item }).click();
     const path = info.outputPath(name);
     await (await downloading).saveAs(path);

@@ -25,6 +25,7 @@ export function assumedFor(field: string, option: Option, language: Language): s
 /** From low to high, how far the assumed figure may be from the real one; null where nothing is said about it. */
 export function assumedSpread(field: string, option: Option, language: Language): string | null {
   const id = { resistanceOhm: 'resistance', exponent: 'exponent' }[field];
+  if (id === undefined) return null;
   const range = blockInputs(option, undefined).find((input) => input.id === id);
   if (range === undefined) return null;
   const factor = field === 'resistanceOhm' ? 1000 : 1;
