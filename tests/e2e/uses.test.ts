@@ -66,6 +66,7 @@ test('finds the charging routine of the week and saves it as a calendar', async 
 });
 
 test('keeps options in order, doubles, renames and notes them, up to twelve', async ({ cart }) => {
+  test.slow();
   const menu = async (name: RegExp, item: string): Promise<void> => {
     await cart.getByRole('button', { name }).first().click();
     await cart.getByRole('menuitem', { name: item }).click();
