@@ -35,7 +35,9 @@ const ControllerRow = ({ path, emptyWords, assumed }: ControllerRowProps) => {
             {...(assumed === undefined ? {} : { assumed })}
           />
         ) : (
-          <span className="faint">{option.controller === null ? text.asMachine : '–'}</span>
+          <span className="faint matrix-empty">
+            {option.controller === null ? text.asMachine : '–'}
+          </span>
         )
       }
     />
@@ -95,7 +97,7 @@ const ControlRow = () => {
       label={text.control}
       renderCell={(option, index) =>
         option.controller === null ? (
-          <span className="faint">{text.asMachine}</span>
+          <span className="faint matrix-empty">{text.asMachine}</span>
         ) : (
           <Choice
             label={`${text.control}, ${option.name}`}
@@ -127,7 +129,9 @@ const KindRow = () => {
       label={text.kind}
       renderCell={(option, index) =>
         option.controller?.control == null ? (
-          <span className="faint">{option.controller === null ? text.asMachine : '–'}</span>
+          <span className="faint matrix-empty">
+            {option.controller === null ? text.asMachine : '–'}
+          </span>
         ) : (
           <ChoiceField
             path={`options.${index}.controller.control.kind`}
@@ -155,7 +159,7 @@ export const ControllerRows = () => {
         label={name}
         renderCell={(option, index) =>
           option.controller === null ? (
-            <span className="faint">{text.asMachine}</span>
+            <span className="faint matrix-empty">{text.asMachine}</span>
           ) : (
             <TextField
               path={`options.${index}.controller.name`}

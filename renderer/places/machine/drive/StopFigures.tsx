@@ -18,13 +18,12 @@ interface StopFiguresProps {
   readonly creepKmh: number;
   readonly gradePercent: number | null;
   readonly stopsPerHour: number;
-  readonly motorCount: number;
   readonly riseAtRatedK: number | null;
 }
 
 /** One stop in figures: deceleration, current, way, what the resistor takes and how hot it gets, and the creep downhill. */
 export const StopFigures = (props: StopFiguresProps) => {
-  const { stop, heat, descentK, creepKmh, gradePercent, stopsPerHour, motorCount } = props;
+  const { stop, heat, descentK, creepKmh, gradePercent, stopsPerHour } = props;
   const text = useText(stopTexts);
   const language = useSettings((state) => state.language);
   const figure = (value: number): string => formatFigure(value, language);
@@ -39,7 +38,11 @@ export const StopFigures = (props: StopFiguresProps) => {
         label={text.peakCurrent}
         value={figure(stop.peakMotorA)}
         unit="A"
-        note={motorCount > 1 ? text.eachMotor(`${figure(stop.eachMotorPeakA)} A`) : undefined}
+        note={
+          stop.eachMotorPeakA < stop.peakMotorA
+            ? text.eachMotor(`${figure(stop.eachMotorPeakA)} A`)
+            : undefined
+        }
       />
       {stop.distanceM === null ? (
         <Figure label={text.way} value="–" note={text.neverStands} />

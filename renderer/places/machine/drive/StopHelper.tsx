@@ -34,9 +34,9 @@ export const StopHelper = () => {
   const figure = (value: number): string => formatFigure(value, language);
   const kmh = shownUnit('machine.drive.speedLimitKmh', 'km/h', units);
   const { sizing } = shown;
-  const { brakes, motorCount, steepestGradePercent } = machine.drive;
+  const { brakes, steepestGradePercent } = machine.drive;
   const resistor = brakes.onRelease === 'resistor' ? brakes.resistor : null;
-  const common = { stopsPerHour: stops, motorCount, gradePercent: steepestGradePercent };
+  const common = { stopsPerHour: stops, gradePercent: steepestGradePercent };
   const take = (ohm: number, watts: number): void =>
     edit(text.takeResistor, (plan) => {
       const target = plan.machine.drive?.brakes;
