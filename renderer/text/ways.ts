@@ -9,6 +9,7 @@ export interface WaysTexts {
   readonly logTake: (run: string) => string;
   readonly logTakeShort: string;
   readonly logEmpty: string;
+  readonly logCharges: string;
   readonly logTaken: string;
   readonly logOther: string;
   readonly logFigures: (length: string, mean: string, peak: string, charge: string) => string;
@@ -55,6 +56,8 @@ const en: WaysTexts = {
   logTake: (run) => `Take ${run} for this leg`,
   logTakeShort: 'Take',
   logEmpty: 'This run has no rows of any length.',
+  logCharges:
+    'Nothing is taken out of the pack in a run that cannot be taken: check the sign of the current under "Change columns".',
   logTaken: 'Attach log',
   logOther: 'Choose another log',
   logFigures: (length, mean, peak, charge) =>
@@ -101,6 +104,8 @@ const de: WaysTexts = {
   logTake: (run) => `${run} für diesen Abschnitt nehmen`,
   logTakeShort: 'Nehmen',
   logEmpty: 'Dieser Lauf hat keine Zeilen von Dauer.',
+  logCharges:
+    'In einem Lauf, der sich nicht nehmen lässt, wird dem Akku nichts entnommen: das Vorzeichen des Stroms unter „Spalten ändern“ prüfen.',
   logTaken: 'Aufzeichnung anhängen',
   logOther: 'Andere Aufzeichnung wählen',
   logFigures: (length, mean, peak, charge) =>

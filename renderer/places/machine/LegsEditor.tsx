@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { logFigures } from '#core/drive/log-load.ts';
 import { cruisePowerW } from '#core/drive/cruise-power.ts';
 import { newLeg } from '#core/plan/defaults.ts';
 import type { Leg } from '#core/plan/schema/outing.ts';
@@ -60,10 +61,15 @@ export const LegsEditor = ({ outingIndex }: { readonly outingIndex: number }) =>
   const roundMin = legs.reduce((sum, leg) => sum + leg.durationMin, 0);
   const machine = usePlan((plan) => plan.machine);
   const option = usePlan((plan) => plan.options[0]);
-  // For the drawing a driven leg stands with the power of its even rolling.
+  // For the drawing a driven leg stands with the power of its even rolling, a log with its mean.
   const drawn = useMemo(
     () =>
       legs.map((leg) => {
+        if (leg.load?.kind === 'log') {
+          const { meanA, energyWh, lastsS } = logFigures(leg.load);
+          const powerW = energyWh === null ? meanA * supplyV : (3600 * energyWh) / lastsS;
+          return { ...leg, load: { kind: 'power' as const, powerW } };
+        }
         if (leg.load?.kind !== 'drive' || option === undefined) return leg;
         const powerW = cruisePowerW(machine, option, leg.load, supplyV);
         return powerW === null ? leg : { ...leg, load: { kind: 'power' as const, powerW } };

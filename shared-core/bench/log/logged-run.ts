@@ -104,6 +104,8 @@ function timeOrder(timeS: Float64Array): {
 function chargesWhenPositive(currentA: Float64Array, voltageV: Float64Array): boolean {
   let largest = 0;
   for (const current of currentA) largest = Math.max(largest, Math.abs(current));
+  const byJumps = jumpsOf(currentA, voltageV, largest * 0.05);
+  if (Math.abs(byJumps) > leastOhm) return byJumps > 0;
   const threshold = largest * 0.1;
   let best = { rows: 0, sign: 1, rise: -1 };
   let start = 0;
@@ -116,6 +118,26 @@ function chargesWhenPositive(currentA: Float64Array, voltageV: Float64Array): bo
     start = row;
   }
   return best.rise > 0 === best.sign > 0 && best.rows > 0;
+}
+
+/** A pack with its leads has more than this [Ω]. */
+const leastOhm = 0.001;
+
+/**
+ * Volts over amperes of the jumps of the current, by least squares [Ω]: negative where more current means fewer volts, so
+ * that positive is discharge. A log of driving begins under a start, and its volts alone would mislead. 0 without jumps.
+ */
+function jumpsOf(currentA: Float64Array, voltageV: Float64Array, leastA: number): number {
+  let squares = 0;
+  let products = 0;
+  for (let row = 1; row < currentA.length; row += 1) {
+    const jump = currentA[row]! - currentA[row - 1]!;
+    const change = voltageV[row]! - voltageV[row - 1]!;
+    if (Math.abs(jump) <= leastA || !Number.isFinite(change)) continue;
+    squares += jump * jump;
+    products += jump * change;
+  }
+  return squares > 0 ? products / squares : 0;
 }
 
 function signAbove(current: number, threshold: number): number {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { finishRun } from '#core/bench/log/logged-run.ts';
 import { compareWays, oneRound } from '#core/drive/compare-ways.ts';
 import { outingInWay, withLoad } from '#core/drive/load-ways.ts';
 import { logFigures, logLoadOf } from '#core/drive/log-load.ts';
@@ -88,6 +89,30 @@ const amps: SurfaceAmpsLoad = {
   peakS: 2,
   starts: 0,
 };
+
+test('a log of driving that begins under a start is not taken for a charge', () => {
+  // 25.4 V behind 20 milliohm, falling slowly; current counted downwards. By its ends alone the voltage would rise.
+  const rows = Array.from({ length: 120 }, (_, row) => {
+    const drawnA = row % 40 < 3 ? 48 : 8 + Math.sin(row);
+    return { timeS: row, drawnA, volts: 25.4 - 0.02 * drawnA - row / 2000 };
+  });
+  const read = (sign: number) =>
+    finishRun(
+      {
+        name: 'lane',
+        timeS: Float64Array.from(rows, ({ timeS }) => timeS),
+        currentA: Float64Array.from(rows, ({ drawnA }) => sign * drawnA),
+        voltageV: Float64Array.from(rows, ({ volts }) => volts),
+        unitVoltageV: [],
+        temperatureC: null,
+        speedKmh: null,
+      },
+      'auto',
+    );
+  expect(read(-1).turned).toBe(true);
+  expect(read(1).turned).toBe(false);
+  expect(logFigures(logLoadOf(read(-1), 'lane')!).meanA).toBeGreaterThan(8);
+});
 
 describe('the ways of giving a load', () => {
   test('the load a leg had is kept beside the new one, one of each kind, and comes back', () => {

@@ -138,13 +138,20 @@ const RunChoice = ({
             charge: formatFigure(run.dischargedAh, language, 4),
             current: formatFigure(run.currentA, language),
             take: (
-              <Button label={text.logTake(run.name)} onPress={() => void take(run.name)}>
+              <Button
+                label={text.logTake(run.name)}
+                isDisabled={run.dischargedAh <= 0}
+                onPress={() => void take(run.name)}
+              >
                 {text.logTakeShort}
               </Button>
             ),
           },
         }))}
       />
+      {log.summary?.runs.some((run) => run.dischargedAh <= 0) === true ? (
+        <p className="bench-trouble">{text.logCharges}</p>
+      ) : null}
       {isEmpty ? <p className="bench-trouble">{text.logEmpty}</p> : null}
     </>
   );

@@ -72,8 +72,8 @@ const WaysTable = ({ outingIndex }: { readonly outingIndex: number }) => {
                   <span className="only-spoken">{text.ways[row.way]}</span>
                 ) : (
                   <>
-                    {text.ways[row.way]}{' '}
-                    <span className="soft">{text.known(row.known, row.of)}</span>
+                    {text.ways[row.way]}
+                    <span className="soft ways-known">{text.known(row.known, row.of)}</span>
                   </>
                 ),
               option: (
