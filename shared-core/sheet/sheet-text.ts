@@ -83,8 +83,6 @@ function blockText(block: SheetBlock): string {
       ].join('\n');
     case 'blanks':
       return block.labels.map((label) => `${label}: ____________________`).join('\n');
-    case 'page-end':
-      return '';
   }
 }
 

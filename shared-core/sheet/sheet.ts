@@ -83,9 +83,7 @@ export type SheetBlock =
     }
   /** Lines to write on. */
   | { readonly kind: 'blanks'; readonly labels: readonly string[] }
-  | { readonly kind: 'plain'; readonly text: string }
-  /** What follows begins a new page. */
-  | { readonly kind: 'page-end' };
+  | { readonly kind: 'plain'; readonly text: string };
 
 export interface SheetPart {
   readonly id: SheetPartId;

@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test';
 import { sampleNames, samplePlan } from '#core/plan/samples/index.ts';
 import { writePlan } from '#core/plan/write-plan.ts';
 import type { Sheet } from '#core/sheet/index.ts';
+import { formatMinuteRange } from '#renderer/text/format-range.ts';
 import { noPopplerReason, readPdf } from '../support/poppler.ts';
 import { command } from '../unit/headless/memory-host.ts';
 import { expect, figuresReady, stripRow, test } from './page.ts';
@@ -72,7 +73,12 @@ for (const name of sampleNames) {
       await page.locator('.sheet-place .option-pick-entry').nth(index).click();
       await expect(papers(page).first()).toContainText(plan.options[index]!.name);
       await whole(page);
-      const shown = plain(await stripRow(page, index).locator('.strip-hero').innerText());
+      // A button of the strip says behind its figure what it opens.
+      const figure = async (cell: string): Promise<string> =>
+        plain(await stripRow(page, index).locator(cell).innerText()).split(
+          / ?, (?=Runs:|Spread)/,
+        )[0]!;
+      const shown = await figure('.strip-hero');
       const hero = papers(page).first().locator('.figure-value').first();
       expect(plain(await hero.innerText())).toBe(shown);
       const outing = plan.outings.find(({ id }) => id === plan.headlineOuting)!;
@@ -93,6 +99,14 @@ for (const name of sampleNames) {
         files,
       );
       const { figures } = JSON.parse(made.out) as Sheet;
+      if (plan.machine.drive === null) {
+        const spread = stripRow(page, index).locator('.strip-spread[data-stale=false]');
+        await expect(spread).toContainText('–', { timeout: 60_000 });
+        await whole(page);
+        const cells = await row.first().locator('td').allInnerTexts();
+        const [low, high] = [Number(cells[2]), Number(cells[4])];
+        expect(plain(formatMinuteRange(low, high, 'en'))).toBe(await figure('.strip-spread'));
+      }
       const headless = figures.outings.find(({ id }) => id === outing.id)!;
       expect(headless.runTimeMin).toBe(option.runTimeMin);
       await expect(row.first()).toContainText(headless.minimumBusVoltageV.toFixed(2));

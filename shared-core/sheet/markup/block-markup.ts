@@ -5,7 +5,7 @@ import { tableMarkup } from './table-markup.ts';
 
 type Facts = Extract<SheetBlock, { kind: 'facts' }>;
 
-/** One piece of a part as markup; null for what only turns the page. */
+/** One piece of a part as markup. */
 export function blockMarkup(block: SheetBlock): MarkupNode {
   switch (block.kind) {
     case 'heading':
@@ -91,8 +91,6 @@ export function blockMarkup(block: SheetBlock): MarkupNode {
       );
     case 'plain':
       return element('pre', 'plain-text', [block.text]);
-    case 'page-end':
-      return element('div', 'page-end', [], { 'aria-hidden': 'true' });
   }
 }
 

@@ -137,7 +137,6 @@ export const paperStyle = `
 .paper{break-before:page}
 .paper:first-child{break-before:auto}
 .paper.wide{page:wide}
-.page-end{break-after:page}
 }
 `;
 
@@ -148,7 +147,6 @@ export function deskStyle(paper: Paper): string {
   return `@media screen{
 .paper{width:${widthMm}mm;min-height:${heightMm}mm;padding:${top}mm ${side}mm ${bottom}mm;margin:0 auto 8mm;box-shadow:0 .5mm 2mm rgb(0 0 0/.18)}
 .paper.wide{width:${heightMm}mm;min-height:${widthMm}mm}
-.page-end{height:0;margin:7mm -${side}mm;border-top:.7pt dashed #9aa2a6}
 }
 `;
 }

@@ -30,7 +30,6 @@ export function buildPart(facts: SheetFacts, voice: SheetVoice): SheetPart {
       careBlock(facts, voice),
       ...outingBlocks(facts, voice),
       { kind: 'drawings', drawings: buildCharts(facts, voice) },
-      { kind: 'page-end' },
       { kind: 'columns', groups: factGroups(facts, voice) },
       ...fuseBlocks(facts, voice),
       ...note,
