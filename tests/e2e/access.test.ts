@@ -18,6 +18,15 @@ const places = ['machine', 'packs', 'run', 'charging', 'wiring', 'bench', 'sheet
 
 const dialogs = {
   findings: (page: Page) => page.getByRole('button', { name: /^Findings: / }).click(),
+  limits: async (page: Page) => {
+    await page.getByRole('button', { name: /^Findings: / }).click();
+    await page.getByRole('button', { name: 'Rules and limits' }).click();
+  },
+  'the list of rules': async (page: Page) => {
+    await page.getByRole('button', { name: /^Findings: / }).click();
+    await page.getByRole('button', { name: 'Rules and limits' }).click();
+    await page.getByRole('tab', { name: 'Rules', exact: true }).click();
+  },
   palette: (page: Page) => page.keyboard.press('Control+k'),
   shortcuts: (page: Page) => page.keyboard.press('Control+/'),
   'new plan': (page: Page) => page.keyboard.press('Alt+n'),
