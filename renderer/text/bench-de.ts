@@ -202,6 +202,7 @@ export const benchDe: BenchTexts = {
         tells: 'Erwärmung von Motor, Steuerung, Block oder Stecker über die Luft.',
       },
     },
+    usualError: (percent) => `Üblicher Fehler ± ${percent}.`,
     date: 'Datum',
     remove: 'Messwert entfernen',
     place: (string, position) =>
@@ -243,6 +244,8 @@ export const benchDe: BenchTexts = {
     noCause:
       'Bisher erklärt keine Messung den Unterschied. Jeden Block unter Last, die Verbindungen und den mittleren Strom messen.',
     causes: {
+      'block-charge': 'Ladung beim Start nach der Ruhespannung',
+      road: 'Rollwiderstand nach Geschwindigkeit und Strom',
       'block-resistance': 'Widerstand',
       joint: 'Eine Verbindung',
       'mean-current': 'Mehr Strom als geplant',
@@ -269,9 +272,10 @@ export const benchDe: BenchTexts = {
     },
     perYear: (percent) => `${percent} im Jahr`,
     source: 'Gefunden durch',
-    chart: 'Kapazität über die Jahre',
+    figureOf: 'Gezeigte Größe',
+    chart: 'Zustand über die Jahre',
     year: 'Jahr',
     summary: (blocks) =>
-      `Kapazität von ${blocks} ${blocks === 1 ? 'Block' : 'Blöcken'} gegen die Nennkapazität.`,
+      `Zustand von ${blocks} ${blocks === 1 ? 'Block' : 'Blöcken'}: Kapazität gegen die Nennkapazität, Widerstand gegen neu.`,
   },
 };

@@ -139,6 +139,7 @@ export interface BenchTexts {
     readonly emptyLead: string;
     readonly kinds: Readonly<Record<ReadingKind, KindWords>>;
     readonly date: string;
+    readonly usualError: (percent: string) => string;
     readonly remove: string;
     readonly place: (string: number, position: number) => string;
     readonly wholePack: string;
@@ -172,6 +173,7 @@ export interface BenchTexts {
     readonly perYear: (percent: string) => string;
     readonly source: string;
     readonly chart: string;
+    readonly figureOf: string;
     readonly year: string;
     readonly summary: (blocks: number) => string;
   };
@@ -378,6 +380,7 @@ const en: BenchTexts = {
         tells: 'Warming of motor, controller, block or connector over the air.',
       },
     },
+    usualError: (percent) => `Usual error ± ${percent}.`,
     date: 'Date',
     remove: 'Remove reading',
     place: (string, position) =>
@@ -414,6 +417,8 @@ const en: BenchTexts = {
     noCause:
       'No reading so far explains the difference. Read each block under load, the joints, and the mean current.',
     causes: {
+      'block-charge': 'Charge at the start by rest volts',
+      road: 'Road resistance by speed and current',
       'block-resistance': 'Resistance',
       joint: 'A joint',
       'mean-current': 'More current than planned',
@@ -440,10 +445,11 @@ const en: BenchTexts = {
     },
     perYear: (percent) => `${percent} a year`,
     source: 'Found by',
-    chart: 'Capacity over the years',
+    figureOf: 'Figure shown',
+    chart: 'Health over the years',
     year: 'Year',
     summary: (blocks) =>
-      `Capacity of ${blocks} ${blocks === 1 ? 'block' : 'blocks'} against the rated one.`,
+      `Health of ${blocks} ${blocks === 1 ? 'block' : 'blocks'}: capacity against the rated one, resistance against a new one.`,
   },
 };
 

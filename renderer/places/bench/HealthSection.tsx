@@ -4,6 +4,7 @@ import { yearOf, type BlockHealth } from '#core/bench/readings/health.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { ChartSeries, ChartWindow } from '../../charts/chart-series.ts';
+import { QuantityTabs } from '../run/QuantityTabs.tsx';
 import { DataTable } from '../../controls/DataTable.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { usePlan } from '../../state/plan-store.ts';
@@ -59,7 +60,7 @@ export const HealthSection = ({ option }: HealthSectionProps) => {
           },
         }))}
       />
-      {blocks.some(({ lossPerYearPercent }) => lossPerYearPercent !== null) ? (
+      {blocks.some(({ points }) => new Set(points.map(({ date }) => date)).size > 1) ? (
         <HealthChart blocks={blocks} nameOf={nameOf} />
       ) : null}
     </Section>
@@ -76,40 +77,56 @@ const HealthChart = ({ blocks, nameOf }: HealthChartProps) => {
   const text = bench.health;
   const [asked, setAsked] = useState<ChartWindow | null>(null);
   const [cursor, setCursor] = useState<number | null>(null);
+  const [figure, setFigure] = useState<'capacityPercent' | 'resistancePercent'>('capacityPercent');
   const series = useMemo(
     () =>
-      blocks.map((block, index): ChartSeries => {
-        const known = block.points.filter(({ capacityPercent }) => capacityPercent !== null);
-        return {
-          id: nameOf(block),
-          name: nameOf(block),
-          index,
-          x: Float64Array.from(known, ({ date }) => yearOf(date)),
-          y: Float64Array.from(known, ({ capacityPercent }) => capacityPercent!),
-          role: 'main',
-        };
+      blocks.flatMap((block, index): ChartSeries[] => {
+        const known = block.points.filter((point) => point[figure] !== null);
+        if (known.length === 0) return [];
+        return [
+          {
+            id: nameOf(block),
+            name: nameOf(block),
+            index,
+            x: Float64Array.from(known, ({ date }) => yearOf(date)),
+            y: Float64Array.from(known, (point) => point[figure]!),
+            role: 'main',
+          },
+        ];
       }),
-    [blocks, nameOf],
+    [blocks, nameOf, figure],
   );
-  const years = series.flatMap(({ x }) => [...x]);
+  const years = blocks.flatMap(({ points }) => points.map(({ date }) => yearOf(date)));
   const [from, to] = [Math.min(...years) - 0.1, Math.max(...years) + 0.3];
   const whole = useMemo<ChartWindow>(() => ({ from, to }), [from, to]);
   const xAxis = useMemo(() => ({ label: text.year, unit: 'a' }), [text]);
-  const yAxis = useMemo(() => ({ label: text.capacity, unit: '%' }), [text]);
+  const label = figure === 'capacityPercent' ? text.capacity : text.resistance;
+  const yAxis = useMemo(() => ({ label, unit: '%' }), [label]);
   return (
-    <LineChart
-      title={text.chart}
-      summary={text.summary(blocks.length)}
-      howTo={bench.fit.howTo}
-      xAxis={xAxis}
-      yAxis={yAxis}
-      series={series}
-      window={asked ?? whole}
-      whole={whole}
-      onWindow={setAsked}
-      cursor={cursor}
-      onCursor={setCursor}
-      height="12rem"
-    />
+    <>
+      <QuantityTabs
+        label={text.figureOf}
+        selected={figure}
+        entries={[
+          { id: 'capacityPercent', label: text.capacity },
+          { id: 'resistancePercent', label: text.resistance },
+        ]}
+        onSelect={setFigure}
+      />
+      <LineChart
+        title={text.chart}
+        summary={text.summary(blocks.length)}
+        howTo={bench.fit.howTo}
+        xAxis={xAxis}
+        yAxis={yAxis}
+        series={series}
+        window={asked ?? whole}
+        whole={whole}
+        onWindow={setAsked}
+        cursor={cursor}
+        onCursor={setCursor}
+        height="12rem"
+      />
+    </>
   );
 };

@@ -1,3 +1,4 @@
+import { usualAccuracyPercent } from '#core/bench/readings/new-reading.ts';
 import { useId } from 'react';
 import type { Option } from '#core/plan/schema/option.ts';
 import { IconButton } from '../../controls/Button.tsx';
@@ -10,6 +11,7 @@ import { editField } from '../../state/plan-path.ts';
 import { edit, usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { benchTexts } from '../../text/bench.ts';
+import { formatFigure } from '../../text/format.ts';
 import { useText } from '../../text/use-text.ts';
 import { surfaceEntries } from '../machine/drive/entries.ts';
 import { placedKinds, readingFields, readingTexts } from './reading-fields.ts';
@@ -37,7 +39,9 @@ export const ReadingCard = ({ index, option }: ReadingCardProps) => {
       <header className="reading-head">
         <div>
           <h3 className="reading-name">{words.name}</h3>
-          <p className="soft">{words.tells}</p>
+          <p className="soft">
+            {`${words.tells} ${text.usualError(`${formatFigure(usualAccuracyPercent[reading.kind], language)} %`)}`}
+          </p>
         </div>
         <IconButton icon="trash" label={text.remove} onPress={remove} />
       </header>

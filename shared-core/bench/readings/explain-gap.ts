@@ -1,14 +1,24 @@
+import { buildBlockModel, chemistryTraits, readUniform } from '../../battery/index.ts';
 import { newDifference } from '../../plan/defaults.ts';
-import type { Option } from '../../plan/schema/option.ts';
+import type { Difference, Option } from '../../plan/schema/option.ts';
 import type { Outing } from '../../plan/schema/outing.ts';
 import type { Plan } from '../../plan/schema/plan.ts';
 import type { Reading } from '../../plan/schema/reading.ts';
 import { runOuting } from '../../run/run-outing.ts';
+import { fitRoad } from '../road/fit-road.ts';
+import { samplesOfReadings } from '../road/road-sample.ts';
 import { measuredResistance, plannedResistanceOhm } from './block-resistance.ts';
 
 /** A difference between plan and machine that a reading shows, and what it does to the run time. */
 export interface Cause {
-  readonly kind: 'block-resistance' | 'joint' | 'mean-current' | 'capacity' | 'cold';
+  readonly kind:
+    | 'block-resistance'
+    | 'block-charge'
+    | 'joint'
+    | 'road'
+    | 'mean-current'
+    | 'capacity'
+    | 'cold';
   readonly readingId: string;
   /** Block concerned, 0 for the whole pack. */
   readonly string: number;
@@ -24,6 +34,9 @@ export interface Gap {
   readonly measuredMin: number;
   readonly causes: readonly Cause[];
 }
+
+/** Hours after charge or use from which a lead block's rest volts mean something. Common practice, no source. */
+export const restHours = 4;
 
 type Variant = { readonly option: Option; readonly plan: Plan; readonly outing: Outing };
 
@@ -95,6 +108,30 @@ function takeIn(
         factor: 1,
       };
     }
+    case 'rest-voltage': {
+      const lead = chemistryTraits[option.pack.block.chemistry].family === 'lead';
+      // The flat curve of lithium at rest says too little of its charge to explain minutes with.
+      if (!lead || reading.hoursSinceCharge < restHours) return null;
+      return {
+        kind: 'block-charge',
+        variant: { plan, outing, option: withRestVoltage(option, reading) },
+        factor: 1,
+      };
+    }
+    case 'speed': {
+      const { drive } = plan.machine;
+      const samples = samplesOfReadings(
+        { ...plan, bench: { readings: [reading], fits: [], health: [] } },
+        option.id,
+      );
+      const road = fitRoad(plan.machine, option, samples);
+      if (drive === null || !road.ok) return null;
+      const machine = {
+        ...plan.machine,
+        drive: { ...drive, resistancePercent: road.fit.resistancePercent.value },
+      };
+      return { kind: 'road', variant: { option, outing, plan: { ...plan, machine } }, factor: 1 };
+    }
     case 'joint-drop': {
       const ohm = reading.dropMv / 1000 / reading.jointCurrentA;
       const machine = {
@@ -133,6 +170,37 @@ function takeIn(
 
 /** The option with the resistance of one block, or of all of them, multiplied. */
 function withResistance(option: Option, reading: Reading, share: number): Option {
+  return withDifference(option, reading, (before) => ({
+    ...before,
+    resistancePercent: Math.min(2000, Math.max(10, before.resistancePercent * share)),
+  }));
+}
+
+/** The option with the charge that the rest volts of one block, or the even part of the pack's in each block, tell. */
+function withRestVoltage(
+  option: Option,
+  reading: Extract<Reading, { kind: 'rest-voltage' }>,
+): Option {
+  const parts = reading.position > 0 ? 1 : option.pack.seriesCount;
+  const { openCircuit } = buildBlockModel(option.pack.block);
+  let [low, high] = [0, 1];
+  for (let round = 0; round < 30; round += 1) {
+    const middle = (low + high) / 2;
+    if (readUniform(openCircuit, middle) < reading.voltageV / parts) low = middle;
+    else high = middle;
+  }
+  return withDifference(option, reading, (before) => ({
+    ...before,
+    startPercent: Math.round(1000 * high) / 10,
+  }));
+}
+
+/** The option with the block a reading was taken at changed, or all blocks where it was taken at the whole pack. */
+function withDifference(
+  option: Option,
+  reading: Reading,
+  change: (before: Difference) => Difference,
+): Option {
   const { pack } = option;
   const places =
     reading.position > 0
@@ -146,14 +214,11 @@ function withResistance(option: Option, reading: Reading, share: number): Option
     b: { string: number; position: number },
   ) => a.string === b.string && a.position === b.position;
   const others = pack.differences.filter((entry) => !places.some((place) => isSame(place, entry)));
-  const changed = places.map((place) => {
-    const before =
+  const changed = places.map((place) =>
+    change(
       pack.differences.find((entry) => isSame(place, entry)) ??
-      newDifference(place.string, place.position);
-    return {
-      ...before,
-      resistancePercent: Math.min(2000, Math.max(10, before.resistancePercent * share)),
-    };
-  });
+        newDifference(place.string, place.position),
+    ),
+  );
   return { ...option, pack: { ...pack, differences: [...others, ...changed] } };
 }

@@ -2,6 +2,7 @@ import { fitLine } from '../../numerics/index.ts';
 import { chemistryTraits } from '../../battery/index.ts';
 import type { HealthPoint } from '../../plan/schema/bench.ts';
 import type { Plan } from '../../plan/schema/plan.ts';
+import { measuredResistance, plannedResistanceOhm } from './block-resistance.ts';
 
 /** A block over the years. */
 export interface BlockHealth {
@@ -32,7 +33,7 @@ const watched = { capacityPercent: 80, resistancePercent: 160 } as const;
 /** Health of every block that was measured, with what to do about it. */
 export function blockHealth(plan: Plan): BlockHealth[] {
   const groups = new Map<string, HealthPoint[]>();
-  for (const point of plan.bench?.health ?? []) {
+  for (const point of [...(plan.bench?.health ?? []), ...pointsOfReadings(plan)]) {
     const key = `${point.optionId}/${point.string}/${point.position}`;
     groups.set(key, [...(groups.get(key) ?? []), point]);
   }
@@ -40,7 +41,7 @@ export function blockHealth(plan: Plan): BlockHealth[] {
     points.toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
   );
   return latest.flatMap((points) => {
-    const last = points.at(-1)!;
+    const last = lastKnown(points);
     const option = plan.options.find((entry) => entry.id === last.optionId);
     if (option === undefined) return [];
     const limits = worn[chemistryTraits[option.pack.block.chemistry].family];
@@ -48,7 +49,7 @@ export function blockHealth(plan: Plan): BlockHealth[] {
       (point.capacityPercent ?? 100) < limits.capacityPercent ||
       (point.resistancePercent ?? 100) > limits.resistancePercent;
     const neighbours = latest
-      .map((other) => other.at(-1)!)
+      .map(lastKnown)
       .filter(
         (other) =>
           other.optionId === last.optionId &&
@@ -74,6 +75,48 @@ export function blockHealth(plan: Plan): BlockHealth[] {
         latest: last,
         lossPerYearPercent: lossPerYear(points),
         advice,
+      },
+    ];
+  });
+}
+
+/** The last point, with each figure as it was last known. */
+function lastKnown(points: readonly HealthPoint[]): HealthPoint {
+  const known = (key: 'capacityPercent' | 'resistancePercent') =>
+    points.findLast((point) => point[key] !== null)?.[key] ?? null;
+  return {
+    ...points.at(-1)!,
+    capacityPercent: known('capacityPercent'),
+    resistancePercent: known('resistancePercent'),
+  };
+}
+
+/**
+ * Resistance of single blocks read under load, against what their label promises new at the same temperature. A block of
+ * which only this was read keeps an unknown capacity.
+ */
+function pointsOfReadings(plan: Plan): HealthPoint[] {
+  return (plan.bench?.readings ?? []).flatMap((reading): HealthPoint[] => {
+    const option = plan.options.find((entry) => entry.id === reading.optionId);
+    if (option === undefined || reading.kind !== 'loaded-voltage' || reading.position === 0)
+      return [];
+    const measured = measuredResistance(reading);
+    if (measured === null || measured.ohm <= 0) return [];
+    const pack = { ...option.pack, ageYears: 0, cyclesDone: 0, differences: [] };
+    const asNew = { ...option, pack: { ...pack, block: { ...pack.block, fitted: null } } };
+    const { date, optionId, string, position, note } = reading;
+    return [
+      {
+        date,
+        optionId,
+        string,
+        position,
+        capacityPercent: null,
+        resistancePercent: Math.min(
+          5000,
+          (100 * measured.ohm) / plannedResistanceOhm(asNew, reading),
+        ),
+        source: note === '' ? 'reading under load' : note.slice(0, 200),
       },
     ];
   });

@@ -4,6 +4,7 @@ import type { Option } from '../../plan/schema/option.ts';
 import type { Plan } from '../../plan/schema/plan.ts';
 import type { Reading } from '../../plan/schema/reading.ts';
 import type { OptionStudy } from '../../study/study.ts';
+import { restHours } from './explain-gap.ts';
 import { measuredResistance, plannedResistanceOhm } from './block-resistance.ts';
 
 /** What a reading is held against. */
@@ -67,8 +68,6 @@ const moreIsBetter = new Set<Subject>([
 /** A sound joint of this size of machine stays below this [Ω]; parts may warm by so much over the air [K]. Common practice, no source. */
 const soundJointOhm = 0.001;
 const soundWarmingK = 35;
-/** Hours after charge from which a lead block's rest voltage means something. Common practice, no source. */
-const restHours = 4;
 
 /** Holds every reading against the plan. `studyOf` gives the figures of an option on an outing where they are known. */
 export function judgeReadings(
@@ -178,7 +177,7 @@ function judge(
         reading.stopDistanceM === 0
           ? null
           : (reading.speedKmh / 3.6) ** 2 / (2 * reading.stopDistanceM),
-        null,
+        plan.machine.drive?.brakes.serviceDecelerationMps2 ?? null,
         'm/s²',
       );
     case 'case-temperature':
