@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, runTime, test } from './page.ts';
+import { expect, figuresReady, runTime, test } from './page.ts';
 
 /**
  * A steady discharge of a 24 V lead pack that holds a tenth more than its label says, with a row of remark, a row without
@@ -64,7 +64,7 @@ test('a log is read with guessed columns, fitted, predicted, and taken into the 
 test('a file that is no log says what is missing and can be removed', async ({ cart }) => {
   await open(cart);
   await addLog(cart, 'cell,soc,ocv_V\na,0.1,3.2\na,0.2,3.3\n');
-  await expect(cart.locator('.log-card')).toContainText('no column of time');
+  await expect(cart.locator('.log-card')).toContainText('No column of time');
   await cart.getByRole('button', { name: 'Remove cart.csv' }).click();
   await expect(cart.locator('.log-card')).toHaveCount(0);
 });
@@ -80,4 +80,66 @@ test('a reading of the run time is judged against the plan', async ({ cart }) =>
   await expect(cart.locator('.bench-gap')).toContainText(
     'No reading so far explains the difference',
   );
+});
+
+test('the prediction test shows as curves, as a table and as CSV, and the label comes back whole', async ({
+  cart,
+}) => {
+  await open(cart);
+  await addLog(cart, csv);
+  await cart.getByRole('button', { name: 'Read log' }).click();
+  await cart.getByRole('spinbutton', { name: 'Charge at the start' }).fill('100');
+  await cart.getByRole('button', { name: 'Fit chosen runs' }).click();
+  const charts = cart.locator('.fit-charts');
+  await expect(charts.getByRole('radio', { name: 'Predicted from the others' })).toBeVisible();
+  await charts.getByText('Predicted from the others', { exact: true }).click();
+  await expect(charts.locator('canvas').first()).toBeVisible();
+  await charts.getByRole('button', { name: 'Show as table' }).click();
+  await expect(charts.getByRole('table').first()).toContainText('fast, logged');
+  await charts.getByRole('button', { name: 'Copy and save' }).click();
+  const saving = cart.waitForEvent('download');
+  await cart.getByRole('menuitem', { name: /Save.*CSV/ }).click();
+  expect((await saving).suggestedFilename()).toContain('prediction');
+  await expect(cart.locator('.fit-result')).toContainText('begun at 100 % charge: as entered');
+  const before = await runTime(cart, 0);
+  await cart.getByRole('button', { name: 'Take into the plan' }).click();
+  await expect.poll(() => runTime(cart, 0)).not.toBe(before);
+  await cart.getByRole('button', { name: 'Go back to the label' }).click();
+  await expect(cart.locator('.bench-in-plan')).toHaveCount(0);
+  await expect.poll(() => runTime(cart, 0)).toBe(before);
+});
+
+test('speeds with their current give the road resistance, taken in and back in one step', async ({
+  cart,
+}) => {
+  await cart.keyboard.press('Control+k');
+  await cart.keyboard.type('sample');
+  await cart.keyboard.press('Enter');
+  await cart.getByRole('button', { name: /Campsite tug/ }).click();
+  await expect(cart).toHaveTitle(/Campsite tug/);
+  await figuresReady(cart);
+  await open(cart);
+  for (const [seconds, amps] of [
+    ['36', '22'],
+    ['24', '26'],
+  ] as const) {
+    await cart.getByRole('button', { name: 'Add reading', exact: true }).click();
+    await cart.getByRole('menuitem', { name: /^Speed/ }).click();
+    const reading = cart.locator('.reading').first();
+    for (const [name, value] of [
+      ['Time', seconds],
+      ['Pack current meanwhile', amps],
+    ] as const) {
+      const field = reading.getByRole('spinbutton', { name: new RegExp(`^${name}`) });
+      await field.fill(value);
+      await field.press('Enter');
+    }
+  }
+  await expect(
+    cart.getByRole('row', { name: /Rolling resistance against the table/ }),
+  ).toBeVisible();
+  await cart.getByRole('button', { name: 'Take the road into the plan' }).click();
+  await expect(cart.locator('.bench-in-plan')).toContainText('fitted from 2 readings');
+  await cart.getByRole('button', { name: /^Undo: Take the road/ }).click();
+  await expect(cart.locator('.bench-in-plan')).toHaveCount(0);
 });

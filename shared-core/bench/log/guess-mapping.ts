@@ -49,21 +49,21 @@ export function guessMapping(sample: string, hints: LogHints): LogResult<Mapping
     return refuse(
       'time',
       `no column of time among ${found}`,
-      'name the column with --map time=COLUMN',
+      'choose the column yourself; on the command line with --map time=COLUMN',
       missing('Zeit', found),
     );
   if (current === null)
     return refuse(
       'current',
       `no column of current among ${found}`,
-      'name the column with --map current=COLUMN',
+      'choose the column yourself; on the command line with --map current=COLUMN',
       missing('Strom', found),
     );
   if (voltage === null && units.length === 0)
     return refuse(
       'voltage',
       `no column of volts among ${found}`,
-      'name the column with --map voltage=COLUMN',
+      'choose the column yourself; on the command line with --map voltage=COLUMN',
       missing('Spannung', found),
     );
   const temperature = pick(columns, 'temperature', doubts);
@@ -148,7 +148,9 @@ function classify(name: string, index: number, shape: LogShape): Column {
   else if (!numeric)
     role = cells.some((cell) => cell.trim() !== '') && header.role !== 'other' ? 'run' : 'other';
   // A name such as "cell" or "rate" may also number its runs; anything else numeric under such a name is left alone.
-  else if (role === 'run' && !cells.every((cell) => /^\s*\d+\s*$/.test(cell))) role = 'other';
+  // `3.0 A` under such a name is a name, though it can be read as a figure.
+  else if (role === 'run' && !cells.every((cell) => /^\s*\d+\s*$|[A-Za-z]/.test(cell)))
+    role = 'other';
   // What changes all the time numbers the rows and not the runs.
   if (role === 'run' && changesOften(cells)) role = 'other';
   return { index, header, role, name };

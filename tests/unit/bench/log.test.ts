@@ -68,6 +68,14 @@ describe('guessing the columns', () => {
     expect(run!.temperatureC![0]).toBeCloseTo(25, 4);
     expect(mappingOf(text).run).toEqual([0]);
   });
+  test('runs named by their current keep their names', () => {
+    const text = `run,time_s,voltage_V,current_A\n${['3.0A', '1.0A']
+      .flatMap((name) =>
+        Array.from({ length: 30 }, (_, row) => `${name},${row * 60},${12.6 - row * 0.02},5`),
+      )
+      .join('\n')}`;
+    expect(readRuns(text).map(({ name }) => name)).toEqual(['3.0A', '1.0A']);
+  });
   test('reads semicolons with decimal commas and German headers', () => {
     const text = `Zeit in s;Spannung in V;Strom in A\n${rows((minute, volts, amps) => `${minute * 60};${volts.toFixed(2).replace('.', ',')};-${amps},0`)}`;
     const [run] = readRuns(text);
