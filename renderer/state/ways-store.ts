@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { WayRow } from '#core/drive/compare-ways.ts';
+import type { LoadWay } from '#core/drive/load-ways.ts';
 import type { AverageScale } from '#core/drive/scale-to-average.ts';
 import type { Machine } from '#core/plan/schema/machine.ts';
 import type { Option } from '#core/plan/schema/option.ts';
@@ -81,11 +82,11 @@ export function askForWays(
   return () => clearTimeout(timer);
 }
 
-/** Road resistance with which the model draws `wantedA` on average over a round, on the first option. */
+/** Road resistance with which the model draws what a way tells over the legs known both ways, on the first option. */
 export function askForScale(
   { machine, options }: Plan,
   outing: Outing,
-  wantedA: number,
+  way: LoadWay,
 ): Promise<AverageScale> {
   const option = options[0];
   if (option === undefined) return Promise.resolve({ ok: false, reason: 'not-computable' });
@@ -93,6 +94,6 @@ export function askForScale(
   const mine = ticket;
   return new Promise((resolve) => {
     scaling.set(mine, resolve);
-    send({ kind: 'scale', ticket: mine, machine, option, outing, wantedA });
+    send({ kind: 'scale', ticket: mine, machine, option, outing, way });
   });
 }

@@ -42,7 +42,7 @@ export interface WaysTexts {
     after: string,
   ) => string;
   readonly takeBack: string;
-  readonly fails: Readonly<Record<'not-computable' | 'out-of-range', string>>;
+  readonly fails: Readonly<Record<'not-computable' | 'nothing-shared' | 'out-of-range', string>>;
   readonly working: string;
   readonly alsoKnown: (kinds: string) => string;
 }
@@ -78,7 +78,8 @@ const en: WaysTexts = {
   minutes: 'Run',
   average: 'Average',
   peak: 'Peak',
-  round: 'Average and peak of one round from full, accessories off.',
+  round:
+    'Average and peak of one round from full, accessories off. Scaling looks only at the legs known both ways.',
   scale: 'Scale the model to it',
   scaleLabel: (way) => `Scale the model to ${way}`,
   scaled: (percent) => `Road resistance is now ${percent} of the table`,
@@ -89,6 +90,7 @@ const en: WaysTexts = {
   takeBack: 'Take the scaling back',
   fails: {
     'not-computable': 'The model cannot be computed yet.',
+    'nothing-shared': 'No leg is known both ways.',
     'out-of-range': 'No plausible road resistance explains this average.',
   },
   working: 'Working it out',
@@ -126,7 +128,8 @@ const de: WaysTexts = {
   minutes: 'Fahrt',
   average: 'Mittel',
   peak: 'Spitze',
-  round: 'Mittel und Spitze einer Runde ab voll, Verbraucher aus.',
+  round:
+    'Mittel und Spitze einer Runde ab voll, Verbraucher aus. Die Anpassung sieht nur auf Abschnitte, die auf beide Weisen bekannt sind.',
   scale: 'Modell daran anpassen',
   scaleLabel: (way) => `Modell anpassen an: ${way}`,
   scaled: (percent) => `Der Fahrwiderstand ist jetzt ${percent} der Tabelle`,
@@ -137,6 +140,7 @@ const de: WaysTexts = {
   takeBack: 'Anpassung zurücknehmen',
   fails: {
     'not-computable': 'Das Modell lässt sich noch nicht rechnen.',
+    'nothing-shared': 'Kein Abschnitt ist auf beide Weisen bekannt.',
     'out-of-range': 'Kein glaubhafter Fahrwiderstand erklärt dieses Mittel.',
   },
   working: 'Wird gerechnet',

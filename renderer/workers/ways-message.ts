@@ -1,5 +1,6 @@
 import type { AverageScale } from '#core/drive/scale-to-average.ts';
 import type { WayRow } from '#core/drive/compare-ways.ts';
+import type { LoadWay } from '#core/drive/load-ways.ts';
 import type { Machine } from '#core/plan/schema/machine.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 import type { Outing } from '#core/plan/schema/outing.ts';
@@ -18,7 +19,7 @@ export type WaysRequest =
       readonly machine: Machine;
       readonly option: Option;
       readonly outing: Outing;
-      readonly wantedA: number;
+      readonly way: LoadWay;
     };
 
 export type WaysAnswer =

@@ -17,7 +17,7 @@ const answerTo = (request: WaysRequest): WaysAnswer => {
   try {
     if (request.kind === 'compare')
       return { kind: 'compared', ticket, rows: compareWays(machine, request.options, outing) };
-    const scale = scaleToAverage(machine, request.option, outing, request.wantedA);
+    const scale = scaleToAverage(machine, request.option, outing, request.way);
     return { kind: 'scaled', ticket, scale };
   } catch (error) {
     return {

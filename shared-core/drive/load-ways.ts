@@ -38,6 +38,13 @@ export function outingInWay(outing: Outing, way: LoadWay): OutingInWay {
   return { outing: { ...outing, legs }, known, of };
 }
 
+/** The legs of an outing that are known both in a way and with the motor model; standing legs are left out. */
+export function sharedLegs(outing: Outing, way: LoadWay): readonly Leg[] {
+  return outing.legs.filter(
+    (leg) => leg.load !== null && loadInWay(leg, way) !== null && loadInWay(leg, 'model') !== null,
+  );
+}
+
 /**
  * The leg with another load that counts. The one it had is kept, one for each kind, so that it can be set beside the new
  * one or taken again.

@@ -6,6 +6,7 @@ import { logFigures, logLoadOf } from '#core/drive/log-load.ts';
 import { scaleToAverage } from '#core/drive/scale-to-average.ts';
 import { libraryBlock } from '#core/library/index.ts';
 import { newOption, newPack } from '#core/plan/defaults.ts';
+import type { Machine } from '#core/plan/schema/machine.ts';
 import { logLoadSchema } from '#core/plan/schema/leg-load.ts';
 import type { SurfaceAmpsLoad } from '#core/plan/schema/leg-load.ts';
 import {
@@ -172,23 +173,31 @@ describe('ways set beside each other', () => {
     expect(rows[0]!.runs[0]!.runTimeMin).toBeNull();
   });
 
+  /** The leg of the outing, read by clamp meter as well; a second leg known in one way only must not matter. */
+  const readAt = (averageA: number) =>
+    driveOuting([
+      ...outing.legs.map((leg) => ({ ...leg, otherLoads: [{ ...amps, averageA }] })),
+      driveLeg(driveLoad({ command, gradePercent: 6 }), 3, 'hill'),
+      driveLeg(null, 5, 'stand'),
+    ]);
+
   test('scaling to an average finds the road resistance that average was drawn with', () => {
     const heavy = bareMachine({ drive: bareDrive({ resistancePercent: 160 }) });
     const read = oneRound(heavy, option, outing)!.averageA;
-    const scaled = scaleToAverage(bareMachine(), option, outing, read);
+    // The controller's own 0.05 A go on beside what the clamp meter read of the motors.
+    const scaled = scaleToAverage(bareMachine(), option, readAt(read - 0.05), 'amps');
     if (!scaled.ok) throw new Error(scaled.reason);
     expect(scaled.resistancePercent).toBeCloseTo(160, 0);
+    expect(scaled.readA).toBeCloseTo(read, 3);
     expect(scaled.modelA).toBeLessThan(read);
   });
 
-  test('an average no road explains is refused', () => {
-    expect(scaleToAverage(bareMachine(), option, outing, 500)).toEqual({
-      ok: false,
-      reason: 'out-of-range',
-    });
-    expect(scaleToAverage(bareMachine({ drive: null }), option, outing, 5)).toEqual({
-      ok: false,
-      reason: 'not-computable',
-    });
+  test('an average no road explains is refused, as is a way no leg shares with the model', () => {
+    const scale = (machine: Machine, averageA: number, way: 'amps' | 'log') =>
+      scaleToAverage(machine, option, readAt(averageA), way);
+    expect(scale(bareMachine(), 500, 'amps')).toEqual({ ok: false, reason: 'out-of-range' });
+    expect(scale(bareMachine(), 5, 'log')).toEqual({ ok: false, reason: 'nothing-shared' });
+    const bare = bareMachine({ drive: null });
+    expect(scale(bare, 5, 'amps')).toEqual({ ok: false, reason: 'not-computable' });
   });
 });

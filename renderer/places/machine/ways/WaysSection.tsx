@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { WayRow } from '#core/drive/compare-ways.ts';
-import { outingInWay, wayOf, withLoad, type LoadWay } from '#core/drive/load-ways.ts';
+import { outingInWay, sharedLegs, wayOf, withLoad, type LoadWay } from '#core/drive/load-ways.ts';
+import type { AverageScale } from '#core/drive/scale-to-average.ts';
 import { Button } from '../../../controls/Button.tsx';
 import { DataTable } from '../../../controls/DataTable.tsx';
 import { Disclosure } from '../../../controls/Disclosure.tsx';
@@ -106,7 +107,9 @@ const WayTools = ({ outingIndex, row, rows }: WayToolsProps) => {
   const machineText = useText(machineTexts);
   const language = useSettings((state) => state.language);
   const outing = usePlan((plan) => plan.outings[outingIndex]);
-  const [failure, setFailure] = useState<'not-computable' | 'out-of-range' | null>(null);
+  const [failure, setFailure] = useState<Extract<AverageScale, { ok: false }>['reason'] | null>(
+    null,
+  );
   if (outing === undefined) return null;
   const counting = outing.legs.filter(({ load }) => load !== null && wayOf(load) === row.way);
   const countLegs = (way: LoadWay): void =>
@@ -116,13 +119,15 @@ const WayTools = ({ outingIndex, row, rows }: WayToolsProps) => {
       const taken = outingInWay(target, way).outing.legs;
       target.legs = target.legs.map((leg, at) => withLoad(leg, taken[at]?.load ?? null));
     });
-  const readA = row.runs[0]?.averageA ?? null;
-  const mayScale = row.way !== 'model' && readA !== null && rows.some(({ way }) => way === 'model');
+  const mayScale =
+    row.way !== 'model' &&
+    rows.some(({ way }) => way === 'model') &&
+    sharedLegs(outing, row.way).length > 0;
   const scale = async (): Promise<void> => {
     const { plan } = planStore.getState();
     const before = plan.machine.drive?.resistancePercent;
-    if (readA === null || before === undefined) return;
-    const answer = await askForScale(plan, outing, readA);
+    if (before === undefined) return;
+    const answer = await askForScale(plan, outing, row.way);
     if (!answer.ok) return setFailure(answer.reason);
     setFailure(null);
     const toPercent = scaledPercent(answer.resistancePercent);
@@ -132,7 +137,7 @@ const WayTools = ({ outingIndex, row, rows }: WayToolsProps) => {
       drive.resistancePercent = toPercent;
       drive.scaledTo = {
         source: text.scaledFrom(text.ways[row.way], outing.name).slice(0, 200),
-        readA,
+        readA: answer.readA,
         modelA: answer.modelA,
         fromPercent: before,
         toPercent,
