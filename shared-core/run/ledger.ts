@@ -38,10 +38,10 @@ export function createLedger(): LedgerSums {
 
 /** Open-circuit voltage at the whole charge, where the unit would stand if its wells were level. */
 function levelVoltage(table: Float64Array, charge: number): number {
-  const place = placeOfHead(charge);
-  const index = Math.floor(place);
+  const at = placeOfHead(charge);
+  const index = Math.floor(at);
   const low = table[index]!;
-  return low + (table[index + 1]! - low) * (place - index);
+  return low + (table[index + 1]! - low) * (at - index);
 }
 
 /** Powers at the present solution, into `ledger.now`. */
