@@ -150,9 +150,12 @@ function emptyUnit(circuit: Circuit): number {
 export function copyWatch(from: Watch, to: Watch): void {
   to.belowSinceS = from.belowSinceS;
   to.mainFuseWear = from.mainFuseWear;
-  to.stringFuseWear.set(from.stringFuseWear);
-  to.peakS.set(from.peakS);
-  to.overloadS.set(from.overloadS);
+  // A plain loop: the columns are a few entries long, and `TypedArray.set` costs more than such a copy.
+  for (let string = 0; string < to.peakS.length; string += 1) {
+    to.stringFuseWear[string] = from.stringFuseWear[string]!;
+    to.peakS[string] = from.peakS[string]!;
+    to.overloadS[string] = from.overloadS[string]!;
+  }
 }
 
 /** Words a trip as an event of the run. */
