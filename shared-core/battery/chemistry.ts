@@ -1,4 +1,6 @@
+import { openCircuitTables } from '../formulas/voltage/open-circuit-tables.ts';
 import type { Chemistry } from '../plan/schema/block.ts';
+import { restPoints } from './rest-points.ts';
 
 /** What the core assumes of a cell when the user's own figures are silent. Every figure per cell group. */
 export interface ChemistryTraits {
@@ -51,86 +53,33 @@ const leadCommon = {
   heatJPerAhK: 58,
 } as const;
 
-/** A rest curve written for a 12 V block, per cell. */
-function perCell(points: readonly (readonly [number, number])[]): (readonly [number, number])[] {
-  return points.map(([charge, voltageV]) => [charge, voltageV / 6] as const);
-}
-
 /**
  * Traits of the chemistries.
  *
- * Rest voltages: flooded 100 to 10 % from a published handbook table; AGM, gel and LFP from memory; below 10 % the lead
- * curves bend to the usual 10.5 V end voltage (common practice, no source). NMC: half-cell functions of Chen et al.,
- * J. Electrochem. Soc. 167 (2020) 080534, evaluated at ten charges; the values at 50 % and below 5 % are interpolated.
- * LFP hysteresis: 34 mV between 3.291 and 3.325 V at 50 % (measured).
+ * Rest voltages: `restPoints`, from the catalogue's tables. LFP hysteresis: half of the gap the catalogue gives.
  * Exponents, polarisation, knee, cold rates, heat capacities: common practice, no source.
  */
 export const chemistryTraits: Readonly<Record<Chemistry, ChemistryTraits>> = {
   agm: {
     ...leadCommon,
-    openCircuit: perCell([
-      [0, 10.5],
-      [0.02, 11.0],
-      [0.05, 11.38],
-      [0.1, 11.72],
-      [0.25, 12.0],
-      [0.5, 12.3],
-      [0.75, 12.6],
-      [1, 12.8],
-    ]),
+    openCircuit: restPoints('agm'),
   },
   gel: {
     ...leadCommon,
     resistance: { ...leadCommon.resistance, typicalOhm: 0.014 / 6 },
     chargeEndV: 14.2 / 6,
-    openCircuit: perCell([
-      [0, 10.5],
-      [0.02, 11.0],
-      [0.05, 11.38],
-      [0.1, 11.72],
-      [0.25, 12.0],
-      [0.5, 12.35],
-      [0.75, 12.65],
-      [1, 12.85],
-    ]),
+    openCircuit: restPoints('gel'),
   },
   flooded: {
     ...leadCommon,
     resistance: { ...leadCommon.resistance, typicalOhm: 0.013 / 6 },
-    openCircuit: perCell([
-      [0, 10.5],
-      [0.02, 11.0],
-      [0.05, 11.4],
-      [0.1, 11.72],
-      [0.2, 11.88],
-      [0.3, 12.02],
-      [0.4, 12.12],
-      [0.5, 12.2],
-      [0.6, 12.28],
-      [0.7, 12.36],
-      [0.8, 12.46],
-      [0.9, 12.58],
-      [1, 12.7],
-    ]),
+    openCircuit: restPoints('flooded'),
   },
   lfp: {
     family: 'lithium',
     nominalV: 3.2,
-    openCircuit: [
-      [0, 2.5],
-      [0.03, 2.75],
-      [0.1, 3.0],
-      [0.2, 3.2],
-      [0.3, 3.22],
-      [0.4, 3.25],
-      [0.5, 3.26],
-      [0.6, 3.27],
-      [0.7, 3.3],
-      [0.8, 3.32],
-      [0.9, 3.35],
-      [1, 3.4],
-    ],
-    hysteresisV: 0.017,
+    openCircuit: restPoints('lfp'),
+    hysteresisV: openCircuitTables.lfp.hysteresisV / 2,
     exponent: { low: 1, likely: 1.02, high: 1.05 },
     // 8 groups of 20 Ah with BMS: 10 to 40 mΩ. Common practice, no source.
     resistance: { typicalOhm: 0.0028, typicalAh: 20, scaling: 0.9 },
@@ -146,19 +95,7 @@ export const chemistryTraits: Readonly<Record<Chemistry, ChemistryTraits>> = {
   nmc: {
     family: 'lithium',
     nominalV: 3.65,
-    openCircuit: [
-      [0, 2.5],
-      [0.03, 2.95],
-      [0.1, 3.2959],
-      [0.2, 3.4852],
-      [0.3, 3.5814],
-      [0.4, 3.667],
-      [0.6, 3.8406],
-      [0.7, 3.9479],
-      [0.8, 4.0421],
-      [0.9, 4.0967],
-      [1, 4.2],
-    ],
+    openCircuit: restPoints('nmc'),
     hysteresisV: 0,
     exponent: { low: 1, likely: 1.03, high: 1.06 },
     resistance: { typicalOhm: 0.0035, typicalAh: 20, scaling: 0.9 },

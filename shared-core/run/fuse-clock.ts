@@ -1,14 +1,14 @@
+import { bladeFuseGates, bladeFuseHolds } from '../formulas/wiring/blade-fuse-gates.ts';
+
 /**
- * Time a blade fuse carries a multiple of its rating [s]: geometric middle of the gates of ISO 8820-3 (gates from memory,
- * to be confirmed against the standard), on logarithmic scales. Infinite up to 1.1 times the rating.
+ * Time a blade fuse carries a multiple of its rating [s]: geometric middle of the catalogue's gates (ISO 8820-3, from
+ * memory), on logarithmic scales. Infinite up to the multiple a fuse holds.
  */
 const middles: readonly (readonly [ratio: number, seconds: number])[] = [
-  [1.1, 360_000],
-  [1.35, Math.sqrt(0.75 * 600)],
-  [1.6, Math.sqrt(0.25 * 50)],
-  [2, Math.sqrt(0.15 * 5)],
-  [3.5, Math.sqrt(0.04 * 0.5)],
-  [6, Math.sqrt(0.02 * 0.1)],
+  [bladeFuseHolds.times, bladeFuseHolds.atLeastS],
+  ...bladeFuseGates.map(
+    ({ times, earliestS, latestS }) => [times, Math.sqrt(earliestS * latestS)] as const,
+  ),
 ];
 
 export function fuseOpeningS(ratio: number): number {

@@ -5,7 +5,7 @@ import { electricalUnit } from '#core/charge/charge-pack.ts';
 import { simulateCharge } from '#core/charge/simulate-charge.ts';
 import { newBlock } from '#core/plan/defaults.ts';
 import { packOf, plainProgram, plainUnit } from '../support/charge-unit.ts';
-import { measuredRows } from '../support/measured-charge.ts';
+import { measuredRows } from '../support/measured-data.ts';
 
 const recharge = measuredRows('la_agm17_recharge.csv');
 const discharge = measuredRows('la_agm17_discharge.csv');

@@ -5,7 +5,7 @@ import type { Option } from '#core/plan/schema/option.ts';
 import { plainDischarge } from '#core/run/plain-discharge.ts';
 import type { RunResult } from '#core/run/result.ts';
 import { checkAgainst } from '../support/check-against.ts';
-import { measuredRows } from '../support/measured-charge.ts';
+import { measuredRows } from '../support/measured-data.ts';
 
 interface Measured {
   readonly timeS: number;

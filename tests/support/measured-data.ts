@@ -1,4 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
+import Papa from 'papaparse';
 
 const folder = new URL('../../../shared/data/', import.meta.url);
 
@@ -8,4 +9,11 @@ export function measuredText(file: string): string | null {
   if (existsSync(place)) return readFileSync(place, 'utf8');
   console.log(`skipped: the measured data ${file} are not beside the repository`);
   return null;
+}
+
+/** Rows of such a file by column name, or null. */
+export function measuredRows(file: string): Record<string, string>[] | null {
+  const text = measuredText(file);
+  if (text === null) return null;
+  return Papa.parse<Record<string, string>>(text.trim(), { header: true }).data;
 }
