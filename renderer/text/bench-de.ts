@@ -186,7 +186,8 @@ export const benchDe: BenchTexts = {
       },
       speed: {
         name: 'Geschwindigkeit',
-        tells: 'Übersetzung und Motor: Zeit über eine gemessene Strecke bei voller Fahrt.',
+        tells:
+          'Übersetzung und Motor: Zeit über eine gemessene Strecke bei voller Fahrt. Mit dem Strom des Packs daneben, bei jeder gleichmäßigen Fahrt: der Rollwiderstand.',
       },
       charge: {
         name: 'Ladung',
@@ -215,6 +216,7 @@ export const benchDe: BenchTexts = {
     lead: 'Gemessen gegen geplant, mit dem Band, in dem beide übereinstimmen: Unsicherheit des Plans und Genauigkeit der Messung zusammen.',
     subject: 'Größe',
     subjects: {
+      'cruise-current': 'Strom bei dieser Geschwindigkeit',
       'rest-voltage': 'Ruhespannung',
       resistance: 'Widerstand',
       'joint-resistance': 'Widerstand der Verbindung',

@@ -364,7 +364,8 @@ const en: BenchTexts = {
       },
       speed: {
         name: 'Speed',
-        tells: 'Gearing and motor: time over a measured distance at full speed.',
+        tells:
+          'Gearing and motor: time over a measured distance at full speed. With the pack current beside it, at any even speed: the road resistance.',
       },
       charge: {
         name: 'Charge',
@@ -393,6 +394,7 @@ const en: BenchTexts = {
     lead: "Measured against planned, with the band in which both agree: the plan's own uncertainty and the accuracy of the reading together.",
     subject: 'Figure',
     subjects: {
+      'cruise-current': 'Current at that speed',
       'rest-voltage': 'Resting volts',
       resistance: 'Resistance',
       'joint-resistance': 'Joint resistance',

@@ -121,6 +121,7 @@ export const FitCharts = ({ replays, leftOut, rmsMv }: FitChartsProps) => {
             yAxis={voltAxis}
             series={volts}
             height="17rem"
+            ownCopies
             chartRef={(made) => {
               chart.current = made;
             }}

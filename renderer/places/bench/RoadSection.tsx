@@ -86,7 +86,7 @@ export const RoadSection = ({ option }: { readonly option: Option }) => {
         </div>
       )}
       {outcome.ok ? (
-        <>
+        <div className="bench-road">
           <p>
             {text.summary(
               outcome.fit.used,
@@ -140,7 +140,7 @@ export const RoadSection = ({ option }: { readonly option: Option }) => {
               {text.apply}
             </Button>
           </div>
-        </>
+        </div>
       ) : outcome.reason === 'no-samples' ? null : (
         <p className="bench-trouble">{text.reasons[outcome.reason]}</p>
       )}

@@ -4,6 +4,8 @@ import type { Option } from '../../plan/schema/option.ts';
 import type { Plan } from '../../plan/schema/plan.ts';
 import type { Reading } from '../../plan/schema/reading.ts';
 import type { OptionStudy } from '../../study/study.ts';
+import { fitRoad } from '../road/fit-road.ts';
+import { samplesOfReadings } from '../road/road-sample.ts';
 import { restHours } from './explain-gap.ts';
 import { measuredResistance, plannedResistanceOhm } from './block-resistance.ts';
 
@@ -18,6 +20,7 @@ export type Subject =
   | 'peak-current'
   | 'mean-current'
   | 'speed'
+  | 'cruise-current'
   | 'charge-hours'
   | 'standby-current'
   | 'deceleration'
@@ -49,6 +52,7 @@ const planTolerancePercent: Readonly<Record<Subject, number>> = {
   'peak-current': 25,
   'mean-current': 12,
   speed: 8,
+  'cruise-current': 25,
   'charge-hours': 20,
   'standby-current': 30,
   deceleration: 30,
@@ -156,6 +160,14 @@ function judge(
         ),
       ];
     case 'speed':
+      // With a current beside it the speed may be any even one: the current is what the plan can be held to.
+      if (reading.packCurrentA !== null)
+        return line(
+          'cruise-current',
+          reading.packCurrentA,
+          plannedCruiseA(plan, option, reading),
+          'A',
+        );
       return line(
         'speed',
         (3.6 * reading.distanceM) / reading.timeS,
@@ -183,6 +195,13 @@ function judge(
     case 'case-temperature':
       return line('warming', reading.caseTemperatureC - reading.ambientC, soundWarmingK, 'K');
   }
+}
+
+/** What the plan's machine draws at the speed of a reading [A]; null where its drive does not tell. */
+function plannedCruiseA(plan: Plan, option: Option, reading: Reading): number | null {
+  const bench = { readings: [reading], fits: [], health: [] };
+  const road = fitRoad(plan.machine, option, samplesOfReadings({ ...plan, bench }, option.id));
+  return road.ok ? road.fit.modelA : null;
 }
 
 function judgement(

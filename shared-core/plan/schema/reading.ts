@@ -111,8 +111,8 @@ export const readingSchema = z
         max: 2000,
         help: 'Accessories off. With it the reading tells the road resistance.',
       }),
-      surface: surfaceIdSchema.default('worn-paving'),
-      gradePercent: quantity({ title: 'Grade', unit: '%', min: -50, max: 100 }).default(0),
+      surface: surfaceIdSchema,
+      gradePercent: quantity({ title: 'Grade', unit: '%', min: -50, max: 100 }),
     }),
     z.object({
       ...common,

@@ -180,6 +180,30 @@ describe('the gap between planned and measured minutes', () => {
   });
 });
 
+describe('a speed', () => {
+  const tug = samplePlan('campsite-tug');
+  const common = { ...start, optionId: tug.options[0]!.id, outingId: tug.headlineOuting };
+  const speed = (packCurrentA: number | null): Reading => ({
+    ...newReading('speed', common),
+    kind: 'speed',
+    distanceM: 50,
+    timeS: 36,
+    packCurrentA,
+    surface: 'asphalt',
+    gradePercent: 0,
+  });
+  test('read with a current is held to the current of the plan, without one to its top speed', () => {
+    const [current] = judgeReadings(tug, [speed(12)], () => null);
+    expect(current).toMatchObject({ subject: 'cruise-current', measured: 12, state: 'worse' });
+    expect(current!.planned).toBeLessThan(9);
+    expect(judgeReadings(tug, [speed(null)], () => null)[0]).toMatchObject({
+      subject: 'speed',
+      measured: 5,
+      state: 'open',
+    });
+  });
+});
+
 describe('health', () => {
   const point = (
     date: string,
