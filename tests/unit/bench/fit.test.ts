@@ -42,10 +42,11 @@ function logOf(
   endV: number,
   noiseV: number,
   seed: number,
+  startCharge = 1,
 ): LoggedRun {
   const noise = gauss(seed);
   const [time, current, volts]: [number[], number[], number[]] = [[], [], []];
-  let [charge, bound, polarisation] = [1, 0, 0];
+  let [charge, bound, polarisation] = [startCharge, 0, 0];
   for (let second = 0; second < 200_000; second += 1) {
     const amps = second < 30 ? 0 : currentAt(second);
     const voltage = truth.curve(charge - bound) - amps * truth.ohm - polarisation;
@@ -195,6 +196,53 @@ describe('recovering an invented block from its logs', () => {
       request(runs, { layout: { kind: 'block', count: 2, cells: 6, strings: 1, linkOhm: 0 } }),
     );
     expect(fit.units[1]!.capacityPercent / fit.units[0]!.capacityPercent).toBeCloseTo(0.9, 1);
+  });
+});
+
+describe('a run that did not begin full', () => {
+  const begunAt = (startCharge: number) => [
+    logOf(lead, 'slow', () => 1.2, 10.5, 0.003, 21, startCharge),
+    logOf(lead, 'fast', () => 9, 10.5, 0.003, 22),
+  ];
+  const startsOf = (fit: BlockFit) =>
+    fit.remarks.filter((remark) => remark.kind === 'began-at').map(({ percent }) => percent);
+  test('is found by its volts before the load, and the full charge comes back', () => {
+    const fit = fitOf(request(begunAt(0.6)));
+    const [slow, fast] = startsOf(fit);
+    expect(slow).toBeGreaterThan(52);
+    expect(slow).toBeLessThan(68);
+    expect(fast).toBe(100);
+    expect(Math.abs(fit.fitted.capacityAh / 21 - 1)).toBeLessThan(0.06);
+  });
+  test('is taken as entered where the user says so', () => {
+    const run = logOf(lead, 'slow', () => 1.2, 10.5, 0.003, 23, 0.6);
+    const fit = fitOf(request([run], { startPercent: 60 }));
+    expect(startsOf(fit)).toEqual([60]);
+    expect(Math.abs(fit.fitted.capacityAh / 21 - 1)).toBeLessThan(0.08);
+  });
+  test('is not suspected where the first volts are those of a full block', () => {
+    const fit = fitOf(request(runsOf(lead, 0.003, 24)));
+    expect(fit.remarks.some((remark) => remark.kind === 'taken-as-full')).toBe(true);
+  });
+});
+
+describe('a log that ends early', () => {
+  test('leans on the label for the charge it did not see, within its tolerance', () => {
+    const whole = logOf(lead, 'fast', () => 6, 10.5, 0.003, 25);
+    const rows = Math.floor(whole.timeS.length * 0.5);
+    const cut = (column: Float64Array) => column.slice(0, rows);
+    const half = {
+      ...whole,
+      timeS: cut(whole.timeS),
+      currentA: cut(whole.currentA),
+      voltageV: cut(whole.voltageV!),
+      temperatureC: cut(whole.temperatureC!),
+    };
+    const fit = fitOf(request([half]));
+    // Label 18 A·h, truth 21: anything between is a sound answer, what was taken out (about 9 A·h) is not.
+    expect(fit.fitted.capacityAh).toBeGreaterThan(16);
+    expect(fit.fitted.capacityAh).toBeLessThan(23);
+    expect(fit.remarks.some((remark) => remark.kind === 'ends-early')).toBe(true);
   });
 });
 
