@@ -56,6 +56,8 @@ const actions: Partial<Record<CommandId, () => void>> = {
         if (copied.ok) showToast(textNow(documentTexts).reportCopied);
       });
   },
+  'sheet.print': () => goTo('sheet'),
+  'export.pdf': () => goTo('sheet'),
   'window.new': () => void theHost().newWindow(),
 };
 
@@ -88,7 +90,8 @@ export function disabledCommands(): ReadonlySet<CommandId> {
 const actionOf = (id: CommandId): (() => void) | undefined => {
   const place = places.find(({ command }) => command === id);
   if (place !== undefined) return () => goTo(place.id);
-  return actions[id] ?? pageCommands.getState()[id];
+  // What the place on screen does for a command goes before the way that leads there.
+  return pageCommands.getState()[id] ?? actions[id];
 };
 
 /** Carries a command out, unless it cannot act now or a question stands open. */

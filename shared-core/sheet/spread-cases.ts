@@ -2,8 +2,8 @@ import { defaultSpreadWishes } from '../compare/spread/spread-plan.ts';
 import type { RunResult } from '../run/result.ts';
 
 /** Rows of the time series that all cases of a driven outing may take together; about two seconds of work. */
-const rowBudget = 2_000_000;
-const fewestCases = 60;
+const rowBudget = 1_600_000;
+const fewestCases = 50;
 
 /**
  * Cases for the spread of an outing: as many as on screen, fewer where each second is driven and a run is long work, so
