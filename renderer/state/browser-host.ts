@@ -86,8 +86,8 @@ export const createBrowserHost = (version: string): Host => {
     onCloseRequest: () => () => {},
     onChangedOutside: (listener) => {
       const onFocus = (): void => {
-        void documents.changedOutside().then((handle) => {
-          if (handle !== null) listener(handle);
+        void documents.changedOutside().then((changed) => {
+          if (changed !== null) listener(changed);
         });
       };
       addEventListener('focus', onFocus);
