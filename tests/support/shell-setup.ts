@@ -5,6 +5,8 @@ import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import type { TestProject } from 'vitest/node';
 // @ts-expect-error -- a plain script without types
+import { electronRuntime } from '../../build/electron-runtime.mjs';
+// @ts-expect-error -- a plain script without types
 import { buildBundles } from '../../build/build.mjs';
 import { chromiumSandbox, findChromium } from './chromium.ts';
 
@@ -16,8 +18,10 @@ declare module 'vitest' {
     shellFolder: string;
     /** The same with the real page. */
     realShellFolder: string;
-    /** Which of the two the specs run on. */
-    shellRuntime: 'electron' | 'stand-in';
+    /** Electron's executable, or empty where there is none. */
+    electronFile: string;
+    /** Why Electron cannot run here, or empty where it can. */
+    noElectronReason: string;
   }
 }
 
@@ -38,17 +42,22 @@ export default async function setUp(testProject: TestProject): Promise<() => Pro
   const folder = mkdtempSync(join(tmpdir(), 'shell-'));
   mkdirSync(join(folder, 'test-page'));
   const shell = layOut(join(folder, 'test-page'), join(project, 'tests', 'support', 'shell-page'));
-  const real = layOut(join(folder, 'real-page'), join(dist, 'renderer'));
+  const realShell = layOut(join(folder, 'real-page'), join(dist, 'renderer'));
   const server = await chromium.launchServer({
     executablePath: await findChromium(),
     chromiumSandbox,
   });
   testProject.provide('browserAddress', server.wsEndpoint());
   testProject.provide('shellFolder', shell);
-  testProject.provide('realShellFolder', real);
-  testProject.provide('shellRuntime', 'stand-in');
+  testProject.provide('realShellFolder', realShell);
+  const { file = '', reason = '' } = (
+    electronRuntime as (options: { fetch: boolean }) => { file?: string; reason?: string }
+  )({ fetch: false });
+  testProject.provide('electronFile', file);
+  testProject.provide('noElectronReason', reason);
+  const real = file === '' ? `not on Electron: ${reason}` : 'and on Electron itself';
   console.log(
-    'Shell tests ran on the stand-in: compiled main and preload in Node, pages in Chromium',
+    `Shell tests ran on the stand-in (compiled main and preload in Node, pages in Chromium), ${real}`,
   );
   return async () => {
     await server.close();
