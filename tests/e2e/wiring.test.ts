@@ -168,7 +168,7 @@ test('the question about the charge port leads to its step, and the answer settl
   await field.press('Enter');
   await cart.getByRole('option', { name: 'as it should be' }).click();
   await expect(
-    cart.locator('.step-row[data-verdict="passed"]', { hasText: 'olarity' }),
+    cart.locator('.step-row[data-verdict="passed"]', { hasText: 'Charger plug and port agree' }),
   ).toHaveCount(1);
   await findings(cart).click();
   await expect(question).toHaveCount(0);
