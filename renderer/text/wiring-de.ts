@@ -73,7 +73,7 @@ export const wiringDe: WiringTexts = {
     devices: 'Geräte',
     deviceKinds: {
       string: 'Blöcke eines Strangs',
-      pack: 'Packklemmen',
+      pack: 'Akkuklemmen',
       'mid-point': 'Anzapfung zwischen Blöcken',
       junction: 'Knoten',
       controller: 'Steuerung',
@@ -96,7 +96,7 @@ export const wiringDe: WiringTexts = {
     noFuse: 'keine',
     fuseClasses: {
       blade: 'Flachsicherung',
-      'bolt-down': 'Schraubsicherung',
+      'bolt-down': 'Streifensicherung, geschraubt',
       'high-breaking': 'Sicherung mit hohem Ausschaltvermögen',
       glass: 'Glassicherung',
       'breaker-manual': 'Schutzschalter, von Hand zu schließen',
@@ -108,7 +108,7 @@ export const wiringDe: WiringTexts = {
       isolator: 'Trennschalter',
       contactor: 'Schütz',
       relay: 'Relais',
-      'kill-switch': 'Notaus',
+      'kill-switch': 'Not-Aus',
       'key-switch': 'Schlüsselschalter',
     },
     openedBy: {
@@ -146,7 +146,7 @@ export const wiringDe: WiringTexts = {
     marks: {
       cruising: 'Fahrt',
       charge: 'Laden',
-      limit: 'Reglergrenze',
+      limit: 'Grenze der Steuerung',
       start: 'Anlauf',
       stall: 'Blockiert',
       runaway: 'Steuerung durchlegiert',

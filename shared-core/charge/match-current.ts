@@ -40,7 +40,7 @@ export function matchCurrent(
       verdict: 'limits',
       reason: {
         en: `Gives ${given}; the pack takes ${most} at most.`,
-        de: `Gibt ${given}; das Pack nimmt höchstens ${most}.`,
+        de: `Gibt ${given}; der Akku nimmt höchstens ${most}.`,
       }[language],
       findingId: 'CHG-3',
     };
@@ -61,7 +61,7 @@ export function matchCurrent(
     verdict: 'fits',
     reason: {
       en: `Gives ${given}; the pack takes up to ${most}.`,
-      de: `Gibt ${given}; das Pack nimmt bis zu ${most}.`,
+      de: `Gibt ${given}; der Akku nimmt bis zu ${most}.`,
     }[language],
     findingId: null,
   };

@@ -35,7 +35,7 @@ export function matchChemistry(pack: Pack, charger: Charger, language: Language)
     verdict: bothLead ? 'limits' : 'misfits',
     reason: {
       en: `Made for ${names}; the pack is ${own}.`,
-      de: `Gebaut für ${names}; das Pack ist ${own}.`,
+      de: `Gebaut für ${names}; der Akku ist ${own}.`,
     }[language],
     findingId: bothLead ? 'CHG-2' : 'CHG-1',
   };
@@ -50,11 +50,11 @@ export function matchCellCount(pack: Pack, charger: Charger, language: Language)
     reason: fits
       ? {
           en: `${groups} cells in series, as the pack.`,
-          de: `${groups} Zellen in Reihe wie das Pack.`,
+          de: `${groups} Zellen in Reihe wie der Akku.`,
         }[language]
       : {
           en: `Made for ${charger.cellGroups} cells in series; the pack has ${groups}.`,
-          de: `Gebaut für ${charger.cellGroups} Zellen in Reihe; das Pack hat ${groups}.`,
+          de: `Gebaut für ${charger.cellGroups} Zellen in Reihe; der Akku hat ${groups}.`,
         }[language],
     findingId: fits ? null : 'CHG-1',
   };

@@ -11,7 +11,7 @@ export const commissioningWords = {
     what: { en: 'Plus against the frame', de: 'Plus gegen den Rahmen' },
     how: {
       en: 'Pack disconnected, isolator closed: ohms from the plus lead to bare metal of the frame.',
-      de: 'Pack getrennt, Trennschalter zu: Ohm von der Plusleitung zum blanken Rahmen.',
+      de: 'Akku getrennt, Trennschalter zu: Ohm von der Plusleitung zum blanken Rahmen.',
     },
   },
   'insulation-minus': {
@@ -25,7 +25,7 @@ export const commissioningWords = {
     what: { en: 'No short circuit in the machine', de: 'Kein Kurzschluss in der Maschine' },
     how: {
       en: 'Pack disconnected, isolator closed: ohms between plus and minus lead. Capacitors first read low, then climb.',
-      de: 'Pack getrennt, Trennschalter zu: Ohm zwischen Plus- und Minusleitung. Kondensatoren zeigen erst wenig, dann mehr.',
+      de: 'Akku getrennt, Trennschalter zu: Ohm zwischen Plus- und Minusleitung. Kondensatoren zeigen erst wenig, dann mehr.',
     },
   },
   fuse: {
@@ -52,7 +52,7 @@ export const commissioningWords = {
   'pack-voltage': {
     what: {
       en: 'Pack voltage at the last open connector',
-      de: 'Packspannung am letzten offenen Stecker',
+      de: 'Akkuspannung am letzten offenen Stecker',
     },
     how: {
       en: 'Red lead on plus, black on minus, before it is plugged: the display must be positive.',
@@ -70,7 +70,7 @@ export const commissioningWords = {
     what: { en: 'Precharge of {name}', de: 'Vorladen von {name}' },
     how: {
       en: 'Main contact open, precharge on: volts at the controller after {seconds} s.',
-      de: 'Hauptkontakt offen, Vorladen ein: Spannung am Regler nach {seconds} s.',
+      de: 'Hauptkontakt offen, Vorladen ein: Spannung an der Steuerung nach {seconds} s.',
     },
   },
   'idle-current': {
@@ -199,7 +199,7 @@ export const commissioningWords = {
     },
     how: {
       en: 'Stay with it; volts at the pack just before the charger turns over. Nothing may be warm.',
-      de: 'Dabeibleiben; Spannung am Pack kurz vor dem Umschalten. Nichts darf warm sein.',
+      de: 'Dabeibleiben; Spannung am Akku kurz vor dem Umschalten. Nichts darf warm sein.',
     },
   },
 } as const satisfies Readonly<Record<string, StepWords>>;

@@ -135,12 +135,12 @@ function markWords(mark: CurrentMark, { fuse, wire, language }: WordInputs): Coo
         ? reading(
             'good',
             `The controller's limit of ${say(mark.currentA)} A lies left of the fuse: a long climb does not open it.`,
-            `Die Grenze des Reglers von ${say(mark.currentA)} A liegt links der Sicherung: eine lange Steigung öffnet sie nicht.`,
+            `Die Grenze der Steuerung von ${say(mark.currentA)} A liegt links der Sicherung: eine lange Steigung öffnet sie nicht.`,
           )
         : reading(
             'warn',
             `The controller's limit of ${say(mark.currentA)} A lies right of the ${say(fuse.ratedA)} A rating: a long climb may open the fuse${Number.isFinite(earliestS) ? ` after ${say(earliestS)} s` : ''}.`,
-            `Die Grenze des Reglers von ${say(mark.currentA)} A liegt rechts der ${say(fuse.ratedA)} A: eine lange Steigung kann die Sicherung öffnen${Number.isFinite(earliestS) ? ` (nach ${say(earliestS)} s)` : ''}.`,
+            `Die Grenze der Steuerung von ${say(mark.currentA)} A liegt rechts der ${say(fuse.ratedA)} A: eine lange Steigung kann die Sicherung öffnen${Number.isFinite(earliestS) ? ` (nach ${say(earliestS)} s)` : ''}.`,
           );
     case 'stall':
       return Number.isFinite(latestS)
@@ -159,12 +159,12 @@ function markWords(mark: CurrentMark, { fuse, wire, language }: WordInputs): Coo
         ? reading(
             'good',
             `A controller failed shorted with motors held fast drives ${say(mark.currentA)} A: the fuse opens within ${say(latestS)} s.`,
-            `Ein durchlegierter Regler mit blockierten Motoren treibt ${say(mark.currentA)} A: die Sicherung öffnet binnen ${say(latestS)} s.`,
+            `Eine durchlegierte Steuerung mit blockierten Motoren treibt ${say(mark.currentA)} A: die Sicherung öffnet binnen ${say(latestS)} s.`,
           )
         : reading(
             'warn',
             `A controller failed shorted drives ${say(mark.currentA)} A, which the fuse may carry for ever: only the isolator ends it.`,
-            `Ein durchlegierter Regler treibt ${say(mark.currentA)} A, die die Sicherung dauernd tragen kann: nur der Trennschalter beendet das.`,
+            `Eine durchlegierte Steuerung treibt ${say(mark.currentA)} A, die die Sicherung dauernd tragen kann: nur der Trennschalter beendet das.`,
           );
     case 'fault':
       return Number.isFinite(latestS)

@@ -23,11 +23,11 @@ export const reasonWords: Readonly<Record<Deduction['reason'], Words>> = {
   known: { en: 'entered as known', de: 'als bekannt eingetragen' },
   'live-key-off': {
     en: 'carries pack voltage with the key off',
-    de: 'führt bei ausgeschaltetem Schlüssel Packspannung',
+    de: 'führt bei ausgeschaltetem Schlüssel Akkuspannung',
   },
   'live-key-on': {
     en: 'carries pack voltage only with the key on',
-    de: 'führt nur bei eingeschaltetem Schlüssel Packspannung',
+    de: 'führt nur bei eingeschaltetem Schlüssel Akkuspannung',
   },
   'steady-five-volts': {
     en: 'about 5 V with the key on',
@@ -81,22 +81,22 @@ export const conflictWords: Readonly<Record<RegisterConflict['kind'], Words>> = 
   },
   'plus-joined-to-minus': {
     en: 'A live wire beeps with minus: a short circuit. Do not connect the pack.',
-    de: 'Eine spannungführende Leitung hat Durchgang zu Minus: Kurzschluss. Pack nicht anschließen.',
+    de: 'Eine spannungführende Leitung hat Durchgang zu Minus: Kurzschluss. Akku nicht anschließen.',
   },
 };
 
 export const stepWords: Readonly<Record<RegisterStep['test'], Words>> = {
   'resistance-to-minus': {
     en: "Pack disconnected: measure the resistance from each wire to the pack's minus lead.",
-    de: 'Pack getrennt: Widerstand jeder Leitung zur Minusleitung des Packs messen.',
+    de: 'Akku getrennt: Widerstand jeder Leitung zur Minusleitung des Akkus messen.',
   },
   continuity: {
     en: 'Pack disconnected: try each wire against the others with the continuity test; note which beep together.',
-    de: 'Pack getrennt: jede Leitung gegen die anderen auf Durchgang prüfen; notieren, welche zusammen piepen.',
+    de: 'Akku getrennt: jede Leitung gegen die anderen auf Durchgang prüfen; notieren, welche zusammen piepen.',
   },
   'volts-key-off': {
     en: "Pack connected, key off, ends insulated: volts from the pack's minus to each wire.",
-    de: 'Pack angeschlossen, Schlüssel aus, Enden isoliert: Spannung vom Minus des Packs zu jeder Leitung.',
+    de: 'Akku angeschlossen, Schlüssel aus, Enden isoliert: Spannung vom Minus des Akkus zu jeder Leitung.',
   },
   'volts-key-on': {
     en: 'Wheels off the ground, key on, hands off the throttle: volts from minus to each wire.',

@@ -42,7 +42,7 @@ export function machineInputs({ option, machine }: Scenario): UncertainInput[] {
       source: `Lugs, contacts and cable warmth; ${practice}`,
       measure: {
         en: 'Measure the volts lost between pack and controller under load.',
-        de: 'Die Volt messen, die zwischen Batterie und Regler unter Last verloren gehen.',
+        de: 'Die Volt messen, die zwischen Batterie und Steuerung unter Last verloren gehen.',
       },
       apply: (scenario, value) => ({
         ...scenario,
@@ -141,7 +141,7 @@ export function machineInputs({ option, machine }: Scenario): UncertainInput[] {
       source: `Tolerance of a controller's threshold, 1.5 %; ${practice}`,
       measure: {
         en: 'Feed the controller from a bench supply, turn it down and note where the motor stops.',
-        de: 'Den Regler aus einem Labornetzteil speisen, herunterdrehen und notieren, wo der Motor stehen bleibt.',
+        de: 'Die Steuerung aus einem Labornetzteil speisen, herunterdrehen und notieren, wo der Motor stehen bleibt.',
       },
       apply: (scenario, value) =>
         withController(scenario, (controller) => ({ ...controller, cutoffVoltageV: value })),

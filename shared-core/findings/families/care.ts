@@ -29,11 +29,11 @@ const riderCare: Rule = planRule(
       voice.finding({
         what: {
           en: `Strap the pack${shown.en} down so that it stays in place when the machine tips.`,
-          de: `Das Pack${shown.de} so festzurren, dass es beim Kippen an seinem Platz bleibt.`,
+          de: `Den Akku${shown.de} so festzurren, dass er beim Kippen an seinem Platz bleibt.`,
         },
         consequence: {
           en: 'A loose pack shifts the balance, tears its cables and shorts on the frame.',
-          de: 'Ein loses Pack verschiebt das Gleichgewicht, reißt Kabel ab und schließt am Rahmen kurz.',
+          de: 'Ein loser Akku verschiebt das Gleichgewicht, reißt Kabel ab und schließt am Rahmen kurz.',
         },
         remedy: {
           en: 'Try it first with dead weight and wheels up; helmet, shoes and an adult beside a young rider; keep hands off moving wheels.',

@@ -96,7 +96,7 @@ function portPolarity({ portPolarity: right }: Wiring, voice: RuleVoice): Findin
       },
       consequence: {
         en: 'Plugged in, charger and pack drive a short through each other: sparks, a burnt port, a blown fuse at best.',
-        de: 'Beim Einstecken schließen Ladegerät und Pack einander kurz: Funken, eine verbrannte Buchse, bestenfalls eine ausgelöste Sicherung.',
+        de: 'Beim Einstecken schließen Ladegerät und Akku einander kurz: Funken, eine verbrannte Buchse, bestenfalls eine ausgelöste Sicherung.',
       },
       remedy: {
         en: 'Do not plug in. Exchange the wires at the port, measure again.',
@@ -137,7 +137,7 @@ function chargeInhibit({ chargeInhibit: blocked }: Wiring, voice: RuleVoice): Fi
       },
       remedy: {
         en: "Wire a contact of the port, or a relay at the charger's output, to the inhibit input of the controller.",
-        de: 'Einen Kontakt der Buchse oder ein Relais am Ladeausgang auf den Sperreingang des Reglers legen.',
+        de: 'Einen Kontakt der Buchse oder ein Relais am Ladeausgang auf den Sperreingang der Steuerung legen.',
       },
       fields,
     }),

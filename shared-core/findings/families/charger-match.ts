@@ -108,11 +108,11 @@ const kind = matchRule({
     'Label of the charger against chemistry and cell count of the pack; equal volts are not enough',
   about: {
     en: 'Chemistry or cell count of charger and pack do not match.',
-    de: 'Chemie oder Zellenzahl von Ladegerät und Pack passen nicht.',
+    de: 'Chemie oder Zellenzahl von Ladegerät und Akku passen nicht.',
   },
   consequence: {
     en: 'The pack is overcharged or never full; lithium charged by the wrong charger can burn.',
-    de: 'Das Pack wird überladen oder nie voll; Lithium am falschen Ladegerät kann brennen.',
+    de: 'Der Akku wird überladen oder nie voll; Lithium am falschen Ladegerät kann brennen.',
   },
   remedy: {
     en: 'Use a charger made for this chemistry and cell count.',
@@ -155,11 +155,11 @@ const current = matchRule({
     'Lead 0.1 to 0.3 of its capacity in amperes, lithium by its sheet and BMS; limit of port and lead',
   about: {
     en: 'The charge current is outside what pack, port or lead take.',
-    de: 'Der Ladestrom liegt außerhalb dessen, was Pack, Buchse oder Leitung vertragen.',
+    de: 'Der Ladestrom liegt außerhalb dessen, was Akku, Buchse oder Leitung vertragen.',
   },
   consequence: {
     en: 'Too much heats pack, plug or lead; too little takes more than a night and leaves lead unstirred.',
-    de: 'Zu viel erhitzt Pack, Stecker oder Leitung; zu wenig dauert länger als eine Nacht und lässt Blei geschichtet.',
+    de: 'Zu viel erhitzt Akku, Stecker oder Leitung; zu wenig dauert länger als eine Nacht und lässt Blei geschichtet.',
   },
   remedy: {
     en: 'Choose a charger within the limits, or a stronger port.',
@@ -184,7 +184,7 @@ const cold = matchRule({
   },
   remedy: {
     en: 'Warm pack and charger above 5 °C before plugging in.',
-    de: 'Pack und Ladegerät vor dem Anstecken über 5 °C wärmen.',
+    de: 'Akku und Ladegerät vor dem Anstecken über 5 °C wärmen.',
   },
   fields: { temperature: 'charger' },
 });

@@ -28,7 +28,7 @@ const chargingPlace: Rule = optionRule(
           optionId: option.id,
           missing: {
             en: 'where the pack is charged is not stated.',
-            de: 'wo das Pack geladen wird, ist nicht angegeben.',
+            de: 'wo der Akku geladen wird, ist nicht angegeben.',
           },
           remedy: {
             en: 'Start the week in the place Charging and state the room.',
@@ -56,7 +56,7 @@ function sleeping(optionId: string, voice: RuleVoice): Finding {
     optionId,
     what: {
       en: 'The pack is charged in a room where people sleep.',
-      de: 'Das Pack wird geladen, wo Menschen schlafen.',
+      de: 'Der Akku wird geladen, wo Menschen schlafen.',
     },
     consequence: {
       en: 'Hydrogen, acid mist or a lithium fire meets people who do not notice.',
@@ -102,7 +102,7 @@ function leadAir({ option }: OptionContext, week: Week, voice: RuleVoice): Findi
       },
       remedy: {
         en: 'Charge in the open or cut openings of that size at floor and ceiling; no flame, no switch beside the pack.',
-        de: 'Im Freien laden oder Öffnungen dieser Größe an Boden und Decke schaffen; keine Flamme, kein Schalter neben dem Pack.',
+        de: 'Im Freien laden oder Öffnungen dieser Größe an Boden und Decke schaffen; keine Flamme, kein Schalter neben dem Akku.',
       },
       facts: [
         [{ en: 'fresh air', de: 'Frischluft' }, need.flowM3PerH, 'm³/h'],

@@ -34,11 +34,11 @@ const missingCutoff: Rule = optionRule(
         what: none
           ? {
               en: 'No low-voltage cutoff is known: neither a controller cutoff nor a BMS.',
-              de: 'Keine Unterspannungsabschaltung ist bekannt: weder im Regler noch durch ein BMS.',
+              de: 'Keine Unterspannungsabschaltung ist bekannt: weder in der Steuerung noch durch ein BMS.',
             }
           : {
               en: `Only the pack voltage is watched (${voice.say(cutoffV, 'V')}); nothing watches the ${packGroups(option.pack)} cell groups.`,
-              de: `Nur die Packspannung wird überwacht (${voice.say(cutoffV, 'V')}); nichts überwacht die ${packGroups(option.pack)} Zellgruppen.`,
+              de: `Nur die Akkuspannung wird überwacht (${voice.say(cutoffV, 'V')}); nichts überwacht die ${packGroups(option.pack)} Zellgruppen.`,
             },
         consequence: lithium
           ? {
@@ -52,11 +52,11 @@ const missingCutoff: Rule = optionRule(
         remedy: lithium
           ? {
               en: 'Use a pack with a BMS that watches each group.',
-              de: 'Ein Pack mit BMS verwenden, das jede Gruppe überwacht.',
+              de: 'Einen Akku mit BMS verwenden, das jede Gruppe überwacht.',
             }
           : {
               en: 'Enter or set the controller cutoff (about 10.5 V per 12 V block under load), or fit a low-voltage relay.',
-              de: 'Die Abschaltung des Reglers eintragen oder einstellen (etwa 10,5 V je 12-V-Block unter Last) oder ein Unterspannungsrelais einbauen.',
+              de: 'Die Abschaltung der Steuerung eintragen oder einstellen (etwa 10,5 V je 12-V-Block unter Last) oder ein Unterspannungsrelais einbauen.',
             },
         fields: [`${controllerPath}.cutoffVoltageV`],
         cures:
@@ -86,7 +86,7 @@ function cutoffCure(
     { cutoffVoltageV: volts },
     {
       en: `Set the cutoff of the controller to ${voice.say(volts, 'V')} (now ${now})`,
-      de: `Abschaltung des Reglers auf ${voice.say(volts, 'V')} stellen (jetzt ${now})`,
+      de: `Abschaltung der Steuerung auf ${voice.say(volts, 'V')} stellen (jetzt ${now})`,
     },
   );
 }
@@ -119,7 +119,7 @@ function worstElement(run: RunResult): Words {
       ledger.linkLossWh,
       { en: 'links, lugs and string leads', de: 'Verbinder, Kabelschuhe und Strangleitungen' },
     ],
-    [ledger.harnessLossWh, { en: 'the cable to the controller', de: 'das Kabel zum Regler' }],
+    [ledger.harnessLossWh, { en: 'the cable to the controller', de: 'das Kabel zur Steuerung' }],
   ];
   return shares.toSorted((a, b) => b[0] - a[0])[0]![1];
 }
@@ -183,7 +183,7 @@ const cutoffOrder: Rule = optionRule(
     source: 'The controller stops first, the BMS is the last resort. Common practice, no source',
     about: {
       en: 'The BMS opens before the controller stops.',
-      de: 'Das BMS öffnet, bevor der Regler anhält.',
+      de: 'Das BMS öffnet, bevor die Steuerung anhält.',
     },
   },
   (entry, voice, context) => {
@@ -204,16 +204,16 @@ const cutoffOrder: Rule = optionRule(
           inRun && !first
             ? {
                 en: `In this outing the BMS opens after ${voice.say(study.run.runTimeMin, 'min')}, before the controller's ${voice.say(cutoffV, 'V')} are reached.`,
-                de: `In dieser Fahrt öffnet das BMS nach ${voice.say(study.run.runTimeMin, 'min')}, bevor die ${voice.say(cutoffV, 'V')} des Reglers erreicht sind.`,
+                de: `In dieser Fahrt öffnet das BMS nach ${voice.say(study.run.runTimeMin, 'min')}, bevor die ${voice.say(cutoffV, 'V')} der Steuerung erreicht sind.`,
               }
             : cutoffV === null
               ? {
                   en: `The controller has no known cutoff, so the BMS opens first, at ${voice.say(bms?.groupLowV ?? 0, 'V')} per group (${voice.say(bmsV, 'V')}).`,
-                  de: `Der Regler hat keine bekannte Abschaltung, also öffnet zuerst das BMS, bei ${voice.say(bms?.groupLowV ?? 0, 'V')} je Gruppe (${voice.say(bmsV, 'V')}).`,
+                  de: `Die Steuerung hat keine bekannte Abschaltung, also öffnet zuerst das BMS, bei ${voice.say(bms?.groupLowV ?? 0, 'V')} je Gruppe (${voice.say(bmsV, 'V')}).`,
                 }
               : {
                   en: `The controller stops at ${voice.say(cutoffV, 'V')}; the BMS opens at ${voice.say(bmsV, 'V')} or earlier.`,
-                  de: `Der Regler hält bei ${voice.say(cutoffV, 'V')}; das BMS öffnet bei ${voice.say(bmsV, 'V')} oder früher.`,
+                  de: `Die Steuerung hält bei ${voice.say(cutoffV, 'V')}; das BMS öffnet bei ${voice.say(bmsV, 'V')} oder früher.`,
                 },
         consequence: {
           en: 'Drive, lights and electric brake are lost at once, without warning.',
@@ -221,13 +221,13 @@ const cutoffOrder: Rule = optionRule(
         },
         remedy: {
           en: 'Set the controller cutoff a few tenths of a volt per group above the BMS limit, or stop by charge left.',
-          de: 'Die Abschaltung des Reglers einige Zehntel Volt je Gruppe über die BMS-Grenze legen oder nach Restladung aufhören.',
+          de: 'Die Abschaltung der Steuerung einige Zehntel Volt je Gruppe über die BMS-Grenze legen oder nach Restladung aufhören.',
         },
         facts: [
           [{ en: 'BMS opens at', de: 'BMS öffnet bei' }, bmsV, 'V'],
           ...(cutoffV === null
             ? []
-            : [[{ en: 'controller stops at', de: 'Regler hält bei' }, cutoffV, 'V'] as const]),
+            : [[{ en: 'controller stops at', de: 'Steuerung hält bei' }, cutoffV, 'V'] as const]),
         ],
         fields: [`${controllerPath}.cutoffVoltageV`, `${path}.pack.block.bms.groupLowV`],
         cures: first

@@ -104,7 +104,7 @@ const regeneration: Rule = optionRule(
       "Battery and controller makers' sheets: no charge into a full pack, a BMS may open at any time",
     about: {
       en: 'Regeneration into a full pack or one that can open',
-      de: 'Rückspeisung in einen vollen Pack oder einen, der trennen kann',
+      de: 'Rückspeisung in einen vollen Akku oder einen, der trennen kann',
     },
   },
   (entry, voice, { plan }) => {
@@ -120,16 +120,16 @@ const regeneration: Rule = optionRule(
         what: opens
           ? {
               en: 'Braking feeds the pack, and its BMS can open while it does.',
-              de: 'Beim Bremsen wird in den Pack gespeist, und sein BMS kann dabei trennen.',
+              de: 'Beim Bremsen wird in den Akku gespeist, und sein BMS kann dabei trennen.',
             }
           : {
               en: `Braking feeds a pack that starts at ${voice.say(option.startPercent, '%')}.`,
-              de: `Beim Bremsen wird in einen Pack gespeist, der mit ${voice.say(option.startPercent, '%')} startet.`,
+              de: `Beim Bremsen wird in einen Akku gespeist, der mit ${voice.say(option.startPercent, '%')} startet.`,
             },
         consequence: opens
           ? {
               en: 'The brake is gone at once and the voltage jumps: the controller can be destroyed.',
-              de: 'Die Bremse ist schlagartig weg, und die Spannung springt: Der Regler kann zerstört werden.',
+              de: 'Die Bremse ist schlagartig weg, und die Spannung springt: Die Steuerung kann zerstört werden.',
             }
           : {
               en: 'The voltage rises above the charge end voltage; the first descent brakes poorly.',
@@ -137,7 +137,7 @@ const regeneration: Rule = optionRule(
             },
         remedy: {
           en: 'Keep a mechanical brake that suffices alone; use a controller that moves over to a resistor; charge to 90 % before a descent.',
-          de: 'Eine mechanische Bremse behalten, die allein genügt; einen Regler verwenden, der auf einen Widerstand ausweicht; vor Talfahrten nur auf 90 % laden.',
+          de: 'Eine mechanische Bremse behalten, die allein genügt; eine Steuerung verwenden, die auf einen Widerstand ausweicht; vor Talfahrten nur auf 90 % laden.',
         },
         facts: [[{ en: 'Charge at the start', de: 'Ladung am Start' }, option.startPercent, '%']],
         fields: ['machine.drive.brakes.onRelease', `${entry.path}.startPercent`],

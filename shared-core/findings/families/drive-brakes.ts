@@ -60,7 +60,7 @@ const releaseStop: Rule = optionRule(
             }
           : {
               en: `More than ${overMagnet ? "the motor's magnets and brushes" : 'the controller'} can stand.`,
-              de: `Mehr, als ${overMagnet ? 'Magnete und Bürsten des Motors' : 'der Regler'} vertragen.`,
+              de: `Mehr, als ${overMagnet ? 'Magnete und Bürsten des Motors vertragen' : 'die Steuerung verträgt'}.`,
             },
         remedy: {
           en: 'Brake through a (larger) resistor: the sizing helper gives ohms and rating for the deceleration you want.',

@@ -83,7 +83,7 @@ const overvoltage: Rule = optionRule(
         },
         remedy: {
           en: 'Use a controller with a motor current limit, put two motors in series, or choose the lower voltage.',
-          de: 'Einen Regler mit Motorstrombegrenzung verwenden, zwei Motoren in Reihe schalten oder die niedrigere Spannung wählen.',
+          de: 'Eine Steuerung mit Motorstrombegrenzung verwenden, zwei Motoren in Reihe schalten oder die niedrigere Spannung wählen.',
         },
         facts: [
           [{ en: 'Voltage at each motor', de: 'Spannung je Motor' }, motorV, 'V'],
@@ -121,7 +121,7 @@ const stepStart: Rule = optionRule(
           optionId: option.id,
           missing: {
             en: 'how fast the controller ramps up is not stated.',
-            de: 'wie schnell der Regler hochfährt, ist nicht angegeben.',
+            de: 'wie schnell die Steuerung hochfährt, ist nicht angegeben.',
           },
           fields: [
             control === null ? `${controllerPath}.control` : `${controllerPath}.control.rampUpS`,

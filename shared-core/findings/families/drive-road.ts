@@ -102,7 +102,7 @@ const controllerRange: Rule = optionRule(
     source: "Controller makers' sheets: supply range and current limits",
     about: {
       en: 'Controller against pack voltage and the current the outing asks',
-      de: 'Regler gegen Packspannung und Strombedarf der Ausfahrt',
+      de: 'Steuerung gegen Akkuspannung und Strombedarf der Ausfahrt',
     },
   },
   (entry, voice) => {
@@ -115,7 +115,7 @@ const controllerRange: Rule = optionRule(
       optionId: option.id,
       remedy: {
         en: 'Choose a controller rated for this pack and this outing.',
-        de: 'Einen Regler wählen, der für diesen Pack und diese Ausfahrt ausgelegt ist.',
+        de: 'Eine Steuerung wählen, die für diesen Akku und diese Ausfahrt ausgelegt ist.',
       },
     };
     if (maximumVoltageV === null) {
@@ -124,7 +124,7 @@ const controllerRange: Rule = optionRule(
           optionId: option.id,
           missing: {
             en: "the controller's highest supply voltage is missing.",
-            de: 'die höchste Eingangsspannung des Reglers fehlt.',
+            de: 'die höchste Eingangsspannung der Steuerung fehlt.',
           },
           fields: [`${controllerPath}.maximumVoltageV`],
         }),
@@ -135,13 +135,13 @@ const controllerRange: Rule = optionRule(
           ...shared,
           what: {
             en: `The full pack stands at ${voice.say(fullV, 'V')}; the controller takes ${voice.say(maximumVoltageV, 'V')}.`,
-            de: `Der volle Pack hat ${voice.say(fullV, 'V')}; der Regler verträgt ${voice.say(maximumVoltageV, 'V')}.`,
+            de: `Der volle Akku hat ${voice.say(fullV, 'V')}; die Steuerung verträgt ${voice.say(maximumVoltageV, 'V')}.`,
           },
           consequence: {
             en: 'Its capacitors and transistors fail, often shorted: full power without a pedal.',
             de: 'Kondensatoren und Transistoren versagen, oft mit Kurzschluss: volle Leistung ohne Pedal.',
           },
-          facts: [[{ en: 'Full pack at rest', de: 'Voller Pack in Ruhe' }, fullV, 'V']],
+          facts: [[{ en: 'Full pack at rest', de: 'Voller Akku in Ruhe' }, fullV, 'V']],
           fields: [`${controllerPath}.maximumVoltageV`],
         }),
       );
@@ -152,7 +152,7 @@ const controllerRange: Rule = optionRule(
           ...shared,
           what: {
             en: `The cutoff of ${voice.say(cutoffVoltageV, 'V')} lies below the ${voice.say(minimumVoltageV, 'V')} the controller needs.`,
-            de: `Die Abschaltung bei ${voice.say(cutoffVoltageV, 'V')} liegt unter den ${voice.say(minimumVoltageV, 'V')}, die der Regler braucht.`,
+            de: `Die Abschaltung bei ${voice.say(cutoffVoltageV, 'V')} liegt unter den ${voice.say(minimumVoltageV, 'V')}, die die Steuerung braucht.`,
           },
           consequence: {
             en: 'It resets or misfires before it would cut off.',
@@ -175,7 +175,7 @@ const controllerRange: Rule = optionRule(
           ...shared,
           what: {
             en: `The outing asks for ${voice.say(peakA, 'A')}; the controller passes ${voice.say(batteryCurrentLimitA, 'A')}.`,
-            de: `Die Ausfahrt verlangt ${voice.say(peakA, 'A')}; der Regler lässt ${voice.say(batteryCurrentLimitA, 'A')} durch.`,
+            de: `Die Ausfahrt verlangt ${voice.say(peakA, 'A')}; die Steuerung lässt ${voice.say(batteryCurrentLimitA, 'A')} durch.`,
           },
           consequence: {
             en: 'It starts and climbs weaker than planned.',
@@ -201,7 +201,7 @@ const controllerRange: Rule = optionRule(
           },
           consequence: {
             en: 'It crawls at full current; motor and controller heat up.',
-            de: 'Sie kriecht mit vollem Strom; Motor und Regler werden heiß.',
+            de: 'Sie kriecht mit vollem Strom; Motor und Steuerung werden heiß.',
           },
           facts: [
             [
@@ -267,7 +267,7 @@ const speed: Rule = optionRule(
         },
         remedy: {
           en: 'Limit the duty or the speed in the controller, lock the fast gear, or choose the lower voltage. Ask which rules hold where it is ridden.',
-          de: 'Aussteuerung oder Geschwindigkeit im Regler begrenzen, den schnellen Gang sperren oder die niedrigere Spannung wählen. Erfragen, welche Vorschriften am Ort gelten.',
+          de: 'Aussteuerung oder Geschwindigkeit in der Steuerung begrenzen, den schnellen Gang sperren oder die niedrigere Spannung wählen. Erfragen, welche Vorschriften am Ort gelten.',
         },
         facts: [
           [{ en: 'Top speed', de: 'Höchstgeschwindigkeit' }, top, 'km/h'],

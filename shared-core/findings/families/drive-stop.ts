@@ -12,7 +12,7 @@ const isolator: Rule = planRule(
     source: "Controller makers' manuals: a main contactor or switch independent of the controller",
     about: {
       en: 'Something else than the controller stops the motor',
-      de: 'Etwas anderes als der Regler hält den Motor an',
+      de: 'Etwas anderes als die Steuerung hält den Motor an',
     },
   },
   ({ plan }, voice) => {
@@ -22,11 +22,11 @@ const isolator: Rule = planRule(
     const shared = {
       consequence: {
         en: 'A controller that fails shorted keeps full power on the motor, and neither key nor pedal stops it.',
-        de: 'Ein Regler, der mit Kurzschluss ausfällt, gibt dem Motor weiter volle Leistung, und weder Schlüssel noch Pedal halten ihn an.',
+        de: 'Eine Steuerung, die mit Kurzschluss ausfällt, gibt dem Motor weiter volle Leistung, und weder Schlüssel noch Pedal halten ihn an.',
       },
       remedy: {
         en: 'Fit a main contactor or an isolator within reach, in the main line, independent of the controller.',
-        de: 'Ein Hauptschütz oder einen erreichbaren Trennschalter in die Hauptleitung einbauen, unabhängig vom Regler.',
+        de: 'Ein Hauptschütz oder einen erreichbaren Trennschalter in die Hauptleitung einbauen, unabhängig von der Steuerung.',
       },
     };
     if (kind === 'none') {
@@ -88,7 +88,7 @@ const breaking: Rule = optionRule(
       "Switch makers' sheets: breaking capacity is stated for direct current and falls steeply with voltage",
     about: {
       en: 'The isolator breaks direct current at pack voltage and stall current',
-      de: 'Der Trennschalter schaltet Gleichstrom bei Packspannung und Anlaufstrom',
+      de: 'Der Trennschalter schaltet Gleichstrom bei Akkuspannung und Anlaufstrom',
     },
   },
   (entry, voice, context) => {
@@ -133,7 +133,7 @@ const breaking: Rule = optionRule(
         },
         facts: [
           [{ en: 'Held-shaft current', de: 'Strom bei blockiertem Motor' }, stallA, 'A'],
-          [{ en: 'Highest pack voltage', de: 'Höchste Packspannung' }, packV, 'V'],
+          [{ en: 'Highest pack voltage', de: 'Höchste Akkuspannung' }, packV, 'V'],
         ],
         fields: [`${chain}.isolatorBreakingA`, `${chain}.isolatorDcVoltageV`],
       }),
@@ -159,14 +159,14 @@ const throttle: Rule = planRule(
     const found = [];
     const remedy = {
       en: 'Test it wheels-up: unplug each throttle wire in turn, switch on with the pedal pressed. Use a controller that stops.',
-      de: 'Mit freien Rädern prüfen: jedes Gaskabel einzeln abziehen, mit getretenem Pedal einschalten. Einen Regler verwenden, der stehen bleibt.',
+      de: 'Mit freien Rädern prüfen: jedes Gaskabel einzeln abziehen, mit getretenem Pedal einschalten. Eine Steuerung verwenden, die stehen bleibt.',
     };
     if (detection === 'no') {
       found.push(
         voice.finding({
           what: {
             en: 'The controller does not detect a throttle fault.',
-            de: 'Der Regler erkennt keinen Gasfehler.',
+            de: 'Die Steuerung erkennt keinen Gasfehler.',
           },
           consequence: {
             en: 'A lost ground wire reads as full speed.',
@@ -181,7 +181,7 @@ const throttle: Rule = planRule(
         voice.notChecked({
           missing: {
             en: 'whether the controller detects a throttle fault is not known.',
-            de: 'ob der Regler einen Gasfehler erkennt, ist nicht bekannt.',
+            de: 'ob die Steuerung einen Gasfehler erkennt, ist nicht bekannt.',
           },
           fields: [`${chain}.throttleFaultDetection`],
         }),

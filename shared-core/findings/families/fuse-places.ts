@@ -43,7 +43,7 @@ const distance: Rule = wiringRule(
           },
           consequence: {
             en: 'Nothing guards the wire up to the fuse; a short there burns until the pack is empty.',
-            de: 'Bis zur Sicherung schützt nichts die Leitung; ein Kurzschluss dort brennt, bis das Pack leer ist.',
+            de: 'Bis zur Sicherung schützt nichts die Leitung; ein Kurzschluss dort brennt, bis der Akku leer ist.',
           },
           remedy: {
             en: 'Move the fuse to the terminal, or sheathe the wire up to it against chafing.',
@@ -97,7 +97,7 @@ const motorGuard: Rule = wiredOptionRule(
           optionId,
           missing: {
             en: `the controller's current limit and the motor's rated current are missing: whether a fuse of ${voice.say(fuse.ratedA, 'A')} guards the motor cannot be said.`,
-            de: `Strombegrenzung des Reglers und Nennstrom des Motors fehlen: ob eine Sicherung von ${voice.say(fuse.ratedA, 'A')} den Motor schützt, lässt sich nicht sagen.`,
+            de: `Strombegrenzung der Steuerung und Nennstrom des Motors fehlen: ob eine Sicherung von ${voice.say(fuse.ratedA, 'A')} den Motor schützt, lässt sich nicht sagen.`,
           },
           fields: [
             `${entry.controllerPath}.motorCurrentLimitA`,
@@ -123,7 +123,7 @@ const motorGuard: Rule = wiredOptionRule(
         },
         remedy: {
           en: 'Limit the current in the controller; keep the fuse for the wire.',
-          de: 'Den Strom im Regler begrenzen; die Sicherung bleibt für die Leitung.',
+          de: 'Den Strom in der Steuerung begrenzen; die Sicherung bleibt für die Leitung.',
         },
         facts: [
           [{ en: 'fuse', de: 'Sicherung' }, fuse.ratedA, 'A'],

@@ -154,7 +154,7 @@ function checkBatteryBranch(entry: WiredOption, wired: WiredBranch, voice: RuleV
       'ratedVoltageV',
       {
         en: `The fuse in ${found.name} breaks ${voice.say(fuse.ratedVoltageV, 'V')}; the pack reaches ${voice.say(highestVoltageV, 'V')}.`,
-        de: `Die Sicherung in ${found.name} trennt ${voice.say(fuse.ratedVoltageV, 'V')}; das Pack erreicht ${voice.say(highestVoltageV, 'V')}.`,
+        de: `Die Sicherung in ${found.name} trennt ${voice.say(fuse.ratedVoltageV, 'V')}; der Akku erreicht ${voice.say(highestVoltageV, 'V')}.`,
       },
       {
         en: 'The arc may go on burning in the opened fuse.',

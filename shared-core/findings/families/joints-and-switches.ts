@@ -95,7 +95,7 @@ const inrush: Rule = wiredOptionRule(
     source: 'Contactor and controller sheets: precharge input capacitors before the contacts close',
     about: {
       en: "The controller's capacitors charge through the bare contacts.",
-      de: 'Die Kondensatoren des Reglers laden sich über die blanken Kontakte.',
+      de: 'Die Kondensatoren der Steuerung laden sich über die blanken Kontakte.',
     },
   },
   (entry, voice) =>
@@ -108,7 +108,7 @@ const inrush: Rule = wiredOptionRule(
             optionId,
             missing: {
               en: `the controller's input capacitors are missing, so the inrush through ${check.branchName} is unknown.`,
-              de: `die Eingangskondensatoren des Reglers fehlen, daher ist der Einschaltstrom über ${check.branchName} unbekannt.`,
+              de: `die Eingangskondensatoren der Steuerung fehlen, daher ist der Einschaltstrom über ${check.branchName} unbekannt.`,
             },
             fields: ['wiring.devices'],
           }),
@@ -164,7 +164,7 @@ const switchRatings: Rule = wiredOptionRule(
     source: 'Direct-current ratings in switch and contactor sheets',
     about: {
       en: 'A switch, relay or contactor has no direct-current rating for pack voltage and stall current.',
-      de: 'Ein Schalter, Relais oder Schütz hat keine Gleichstrombemessung für Packspannung und Blockierstrom.',
+      de: 'Ein Schalter, Relais oder Schütz hat keine Gleichstrombemessung für Akkuspannung und Blockierstrom.',
     },
   },
   (entry, voice) =>
@@ -204,7 +204,7 @@ const switchRatings: Rule = wiredOptionRule(
           optionId,
           what: {
             en: `The switch in ${check.branchName} breaks ${given(switchgear.ratedVoltageV, 'V')} and ${given(switchgear.breakingA, 'A')} of direct current; the pack reaches ${voice.say(voltageV, 'V')}, held-fast motors draw ${given(check.worstA, 'A')}.`,
-            de: `Der Schalter in ${check.branchName} trennt ${given(switchgear.ratedVoltageV, 'V')} und ${given(switchgear.breakingA, 'A')} Gleichstrom; das Pack erreicht ${voice.say(voltageV, 'V')}, blockierte Motoren ziehen ${given(check.worstA, 'A')}.`,
+            de: `Der Schalter in ${check.branchName} trennt ${given(switchgear.ratedVoltageV, 'V')} und ${given(switchgear.breakingA, 'A')} Gleichstrom; der Akku erreicht ${voice.say(voltageV, 'V')}, blockierte Motoren ziehen ${given(check.worstA, 'A')}.`,
           },
           consequence: {
             en: 'Direct current does not pass through zero: the arc stays, the contacts weld, and the one switch that should stop the machine does not.',
@@ -214,7 +214,7 @@ const switchRatings: Rule = wiredOptionRule(
             en: 'A switch or contactor with a direct-current rating above both.',
             de: 'Ein Schalter oder Schütz mit einer Gleichstrombemessung über beidem.',
           },
-          facts: [[{ en: 'pack voltage', de: 'Packspannung' }, voltageV, 'V']],
+          facts: [[{ en: 'pack voltage', de: 'Akkuspannung' }, voltageV, 'V']],
           fields,
         }),
       ];

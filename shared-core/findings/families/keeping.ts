@@ -104,7 +104,7 @@ const life: Rule = optionRule(
         optionId: option.id,
         what: {
           en: `${own.outings} outings a season, ${voice.say(own.meanDepthPercent, '%', 2)} deep on average, wear the pack out in about ${voice.say(own.expectedSeasons, 'seasons', 2)}.`,
-          de: `${own.outings} Fahrten je Saison, im Mittel ${voice.say(own.meanDepthPercent, '%', 2)} tief, verschleißen das Pack in etwa ${voice.say(own.expectedSeasons, 'Saisons', 2)}.`,
+          de: `${own.outings} Fahrten je Saison, im Mittel ${voice.say(own.meanDepthPercent, '%', 2)} tief, verschleißen den Akku in etwa ${voice.say(own.expectedSeasons, 'Saisons', 2)}.`,
         },
         consequence: {
           en: 'The run time shrinks by a fifth until then, faster towards the end.',
@@ -112,7 +112,7 @@ const life: Rule = optionRule(
         },
         remedy: {
           en: 'A larger pack, a second one in rotation, or lithium.',
-          de: 'Ein größeres Pack, ein zweites im Wechsel, oder Lithium.',
+          de: 'Ein größerer Akku, ein zweiter im Wechsel, oder Lithium.',
         },
         facts: [
           [{ en: 'mean depth', de: 'mittlere Tiefe' }, own.meanDepthPercent, '%'],
@@ -163,7 +163,7 @@ const refill: Rule = optionRule(
               }
             : {
                 en: `The outing on ${starved.day} at ${clockText(starved.startMin)} finds the pack part full: ${starved.failed} of ${starved.wanted} times it ends early, once after ${voice.say(starved.shortestMin, 'min', 2)} of ${voice.say(starved.wantedMin, 'min')}.`,
-                de: `Die Fahrt am ${germanDays[starved.day]} um ${clockText(starved.startMin)} findet das Pack nur teils voll: ${starved.failed} von ${starved.wanted} Malen endet sie früher, einmal nach ${voice.say(starved.shortestMin, 'min', 2)} von ${voice.say(starved.wantedMin, 'min')}.`,
+                de: `Die Fahrt am ${germanDays[starved.day]} um ${clockText(starved.startMin)} findet den Akku nur teils voll: ${starved.failed} von ${starved.wanted} Malen endet sie früher, einmal nach ${voice.say(starved.shortestMin, 'min', 2)} von ${voice.say(starved.wantedMin, 'min')}.`,
               },
         consequence: {
           en: 'The charge drifts down from outing to outing; lead kept part full loses capacity for good.',
@@ -176,7 +176,7 @@ const refill: Rule = optionRule(
             }
           : {
               en: 'A longer charging window, a larger charger within the pack’s limits, or a second pack.',
-              de: 'Eine längere Ladezeit, ein stärkeres Ladegerät in den Grenzen des Packs, oder ein zweites Pack.',
+              de: 'Eine längere Ladezeit, ein stärkeres Ladegerät in den Grenzen des Akkus, oder ein zweiter Akku.',
             },
         facts: [
           [{ en: 'outings cut short', de: 'verkürzte Fahrten' }, own.failedOutings, ''],

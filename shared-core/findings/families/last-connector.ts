@@ -25,7 +25,7 @@ export const lastConnector: Rule = planRule(
         voice.notChecked({
           missing: {
             en: `the pack voltage at the last open connector has not been read; expected: ${ranges}.`,
-            de: `die Packspannung am letzten offenen Stecker ist noch nicht gemessen; erwartet: ${ranges}.`,
+            de: `die Akkuspannung am letzten offenen Stecker ist noch nicht gemessen; erwartet: ${ranges}.`,
           },
           fields: ['wiring.readings'],
         }),
@@ -49,7 +49,7 @@ export const lastConnector: Rule = planRule(
               }
             : {
                 en: 'It is another pack, or it is deeply discharged.',
-                de: 'Es ist ein anderes Pack, oder es ist tiefentladen.',
+                de: 'Es ist ein anderer Akku, oder er ist tiefentladen.',
               };
     return [
       voice.finding({
@@ -59,7 +59,7 @@ export const lastConnector: Rule = planRule(
         },
         consequence: {
           en: 'Closing it destroys controller, converter or charger at once, or makes them burn.',
-          de: 'Das Schließen zerstört Regler, Wandler oder Ladegerät sofort oder setzt sie in Brand.',
+          de: 'Das Schließen zerstört Steuerung, Wandler oder Ladegerät sofort oder setzt sie in Brand.',
         },
         remedy: {
           en: 'Do not close the connector. Follow the links from block to block and read again.',

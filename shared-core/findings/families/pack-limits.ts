@@ -56,7 +56,7 @@ const currentLimits: Rule = optionRule(
       const field = `${path}.pack.block.bms`;
       const remedy: Words = {
         en: 'Lower the current limit of the controller, or take a pack with a stronger BMS.',
-        de: 'Die Strombegrenzung des Reglers senken oder ein Pack mit stärkerem BMS nehmen.',
+        de: 'Die Strombegrenzung der Steuerung senken oder einen Akku mit stärkerem BMS nehmen.',
       };
       const mostA = strings(
         Math.min(block.bms.continuousDischargeA, block.bms.peakDischargeA ?? Infinity),
@@ -71,7 +71,7 @@ const currentLimits: Rule = optionRule(
                 { batteryCurrentLimitA: mostA },
                 {
                   en: `Set the battery current limit of the controller to ${voice.say(mostA, 'A')} (now ${voice.say(controller.batteryCurrentLimitA, 'A')})`,
-                  de: `Batteriestrombegrenzung des Reglers auf ${voice.say(mostA, 'A')} stellen (jetzt ${voice.say(controller.batteryCurrentLimitA, 'A')})`,
+                  de: `Batteriestrombegrenzung der Steuerung auf ${voice.say(mostA, 'A')} stellen (jetzt ${voice.say(controller.batteryCurrentLimitA, 'A')})`,
                 },
               ),
             ];
@@ -81,7 +81,7 @@ const currentLimits: Rule = optionRule(
             optionId: option.id,
             missing: {
               en: 'the battery current limit of the controller is missing, to compare with the BMS.',
-              de: 'die Batteriestrombegrenzung des Reglers fehlt, zum Vergleich mit dem BMS.',
+              de: 'die Batteriestrombegrenzung der Steuerung fehlt, zum Vergleich mit dem BMS.',
             },
             fields: [`${controllerPath}.batteryCurrentLimitA`],
           }),
@@ -93,7 +93,7 @@ const currentLimits: Rule = optionRule(
           `${field}.continuousDischargeA`,
           (asked, allowed) => ({
             en: `The controller may draw ${asked}; the BMS carries ${allowed} for long.`,
-            de: `Der Regler darf ${asked} ziehen; das BMS trägt dauernd ${allowed}.`,
+            de: `Die Steuerung darf ${asked} ziehen; das BMS trägt dauernd ${allowed}.`,
           }),
           consequenceBms,
           remedy,
@@ -105,7 +105,7 @@ const currentLimits: Rule = optionRule(
           `${field}.peakDischargeA`,
           (asked, allowed) => ({
             en: `The controller may draw ${asked}; the BMS opens at ${allowed}.`,
-            de: `Der Regler darf ${asked} ziehen; das BMS öffnet bei ${allowed}.`,
+            de: `Die Steuerung darf ${asked} ziehen; das BMS öffnet bei ${allowed}.`,
           }),
           consequenceBms,
           remedy,
@@ -128,7 +128,7 @@ const currentLimits: Rule = optionRule(
         `${path}.pack.block.continuousDischargeA`,
         (asked, allowed) => ({
           en: `The outing draws ${asked} on average; the pack carries ${allowed} for long.`,
-          de: `Die Fahrt zieht im Mittel ${asked}; das Pack trägt dauernd ${allowed}.`,
+          de: `Die Fahrt zieht im Mittel ${asked}; der Akku trägt dauernd ${allowed}.`,
         }),
         consequence,
         remedy,
@@ -139,7 +139,7 @@ const currentLimits: Rule = optionRule(
         `${path}.pack.block.peakDischargeA`,
         (asked, allowed) => ({
           en: `The outing peaks at ${asked}; the pack stands ${allowed} for moments.`,
-          de: `Die Fahrt hat Spitzen von ${asked}; das Pack verträgt kurz ${allowed}.`,
+          de: `Die Fahrt hat Spitzen von ${asked}; der Akku verträgt kurz ${allowed}.`,
         }),
         consequence,
         remedy,
@@ -191,7 +191,7 @@ const bayFit: Rule = optionRule(
       'Blocks laid out in the bay, up to six turned in every way; mass of blocks times their number',
     about: {
       en: 'The pack does not fit the bay, or is too heavy.',
-      de: 'Das Pack passt nicht in den Schacht oder ist zu schwer.',
+      de: 'Der Akku passt nicht in den Schacht oder ist zu schwer.',
     },
   },
   ({ option, path }, voice, { plan }) => {
@@ -261,15 +261,15 @@ const bayFit: Rule = optionRule(
             optionId: option.id,
             what: {
               en: `The pack weighs ${voice.say(massKg, 'kg')}; the machine is allowed ${voice.say(bay.massLimitKg, 'kg')}.`,
-              de: `Das Pack wiegt ${voice.say(massKg, 'kg')}; die Maschine trägt ${voice.say(bay.massLimitKg, 'kg')}.`,
+              de: `Der Akku wiegt ${voice.say(massKg, 'kg')}; die Maschine trägt ${voice.say(bay.massLimitKg, 'kg')}.`,
             },
             consequence: {
               en: 'Frame, axle and tyres carry more than they were made for; it tips and brakes worse.',
               de: 'Rahmen, Achse und Reifen tragen mehr als vorgesehen; sie kippt leichter und bremst schlechter.',
             },
-            remedy: { en: 'Choose a lighter pack.', de: 'Ein leichteres Pack wählen.' },
+            remedy: { en: 'Choose a lighter pack.', de: 'Einen leichteren Akku wählen.' },
             facts: [
-              [{ en: 'pack mass', de: 'Packmasse' }, massKg, 'kg'],
+              [{ en: 'pack mass', de: 'Akkumasse' }, massKg, 'kg'],
               [{ en: 'allowed', de: 'erlaubt' }, bay.massLimitKg, 'kg'],
             ],
             fields: ['machine.bay.massLimitKg'],

@@ -29,7 +29,7 @@ const shortRun: Rule = optionRule(
         },
         consequence: {
           en: 'The machine stops on the way, and each outing drains the pack to its end.',
-          de: 'Die Maschine bleibt unterwegs stehen, und jede Fahrt leert das Pack bis zum Ende.',
+          de: 'Die Maschine bleibt unterwegs stehen, und jede Fahrt leert den Akku bis zum Ende.',
         },
         remedy: {
           en: 'Take more capacity, switch accessories off, go slower, or charge in between.',
@@ -125,7 +125,7 @@ const naivePromise: Rule = optionRule(
         },
         remedy: {
           en: 'Compare packs by the run, not by the label.',
-          de: 'Packs nach der Fahrt vergleichen, nicht nach dem Schild.',
+          de: 'Akkus nach der Fahrt vergleichen, nicht nach dem Schild.',
         },
         facts: [
           [{ en: 'promised by the label', de: 'laut Schild' }, plainMin, 'min'],

@@ -73,7 +73,7 @@ const converterLoad: Rule = planRule(
           },
           remedy: {
             en: 'Take a converter with more reserve, or feed the hard-starting load from the pack.',
-            de: 'Einen Wandler mit mehr Reserve nehmen oder die schwer anlaufende Last vom Pack speisen.',
+            de: 'Einen Wandler mit mehr Reserve nehmen oder die schwer anlaufende Last vom Akku speisen.',
           },
           facts: [
             [{ en: 'asked at start', de: 'beim Start gefordert' }, peakA, 'A'],
@@ -115,7 +115,7 @@ const midPoint: Rule = optionRule(
               },
               remedy: {
                 en: 'Feed it through a converter on the whole pack, or fit a balancer.',
-                de: 'Über einen Wandler am ganzen Pack speisen oder einen Ausgleicher einbauen.',
+                de: 'Über einen Wandler am ganzen Akku speisen oder einen Ausgleicher einbauen.',
               },
               facts: [
                 [{ en: 'blocks in series', de: 'Blöcke in Reihe' }, option.pack.seriesCount, ''],
@@ -150,7 +150,7 @@ const standby: Rule = optionRule(
     source: 'Standby currents and self-discharge against half the capacity',
     about: {
       en: 'Standby drain flattens the pack while nobody uses it.',
-      de: 'Ruheströme leeren das Pack, während niemand es benutzt.',
+      de: 'Ruheströme leeren den Akku, während niemand ihn benutzt.',
     },
   },
   ({ option, study }, voice, { plan }) => {
@@ -161,11 +161,11 @@ const standby: Rule = optionRule(
         optionId: option.id,
         what: {
           en: `Standing still, half the pack is gone in ${voice.say(days, 'days', 2)}.`,
-          de: `Im Stand ist das halbe Pack in ${voice.say(days, 'Tagen', 2)} leer.`,
+          de: `Im Stand ist der halbe Akku in ${voice.say(days, 'Tagen', 2)} leer.`,
         },
         consequence: {
           en: 'After a holiday the pack is flat; lead sulphates, and a lithium BMS may stay open.',
-          de: 'Nach den Ferien ist das Pack leer; Blei sulfatiert, und ein Lithium-BMS bleibt womöglich offen.',
+          de: 'Nach den Ferien ist der Akku leer; Blei sulfatiert, und ein Lithium-BMS bleibt womöglich offen.',
         },
         remedy: {
           en: 'Switch everything off with the isolator, or plan a top-up charge in between.',

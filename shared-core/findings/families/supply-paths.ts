@@ -97,7 +97,7 @@ function unfed(wiring: Wiring, voice: RuleVoice): Finding[] {
             },
             remedy: {
               en: 'Let it begin at the pack or at something the pack feeds.',
-              de: 'Ihn am Pack beginnen lassen oder an etwas, das das Pack speist.',
+              de: 'Ihn am Akku beginnen lassen oder an etwas, das der Akku speist.',
             },
             fields: [`wiring.branches.${index}.from`],
           }),

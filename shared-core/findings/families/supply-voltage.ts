@@ -19,7 +19,7 @@ function devicesOf(entry: OptionContext, context: FindingContext, highestV: numb
   const { machine } = context.plan;
   const devices: Device[] = [
     {
-      name: { en: 'The controller', de: 'Der Regler' },
+      name: { en: 'The controller', de: 'Die Steuerung' },
       maximumV: entry.controller.maximumVoltageV,
       meetsV: highestV,
       field: `${entry.controllerPath}.maximumVoltageV`,
@@ -54,7 +54,7 @@ const overvoltage: Rule = optionRule(
     source: 'Absolute maximum supply voltage in the data sheet of every device',
     about: {
       en: 'Charging lifts the pack above what a device on it stands.',
-      de: 'Das Laden hebt das Pack über das, was ein Gerät daran verträgt.',
+      de: 'Das Laden hebt den Akku über das, was ein Gerät daran verträgt.',
     },
   },
   (entry, voice, context) => {
@@ -88,11 +88,11 @@ const overvoltage: Rule = optionRule(
           },
           consequence: {
             en: 'Its input capacitors or transistors fail, often with a bang; a controller may fail to full power.',
-            de: 'Eingangskondensatoren oder Transistoren versagen, oft mit Knall; ein Regler kann dabei auf Vollgas durchschalten.',
+            de: 'Eingangskondensatoren oder Transistoren versagen, oft mit Knall; eine Steuerung kann dabei auf Vollgas durchschalten.',
           },
           remedy: {
             en: 'Use a part rated above the charge voltage, feed it through a converter, or keep it off the pack while charging.',
-            de: 'Ein Teil über der Ladespannung einsetzen, es über einen Wandler speisen oder beim Laden vom Pack trennen.',
+            de: 'Ein Teil über der Ladespannung einsetzen, es über einen Wandler speisen oder beim Laden vom Akku trennen.',
           },
           facts: [
             [{ en: 'highest voltage met', de: 'höchste anliegende Spannung' }, device.meetsV, 'V'],
@@ -122,7 +122,7 @@ const converterRange: Rule = optionRule(
     source: 'Input range and dropout in the data sheet of the converter',
     about: {
       en: 'The converter cannot hold its output at the full or at the cutoff voltage of the pack.',
-      de: 'Der Wandler hält seinen Ausgang bei voller oder bei Abschaltspannung des Packs nicht.',
+      de: 'Der Wandler hält seinen Ausgang bei voller oder bei Abschaltspannung des Akkus nicht.',
     },
   },
   (entry, voice, context) => {
@@ -158,13 +158,13 @@ const converterRange: Rule = optionRule(
             optionId: option.id,
             what: {
               en: `The converter needs ${voice.say(neededV, 'V')} for ${voice.say(converter.outputVoltageV, 'V')} out; the pack may fall to ${voice.say(lowestV, 'V')} before the cutoff.`,
-              de: `Der Wandler braucht ${voice.say(neededV, 'V')} für ${voice.say(converter.outputVoltageV, 'V')} am Ausgang; das Pack darf bis ${voice.say(lowestV, 'V')} fallen, bevor abgeschaltet wird.`,
+              de: `Der Wandler braucht ${voice.say(neededV, 'V')} für ${voice.say(converter.outputVoltageV, 'V')} am Ausgang; der Akku darf bis ${voice.say(lowestV, 'V')} fallen, bevor abgeschaltet wird.`,
             },
             consequence,
             remedy,
             facts: [
               [{ en: 'input needed', de: 'nötiger Eingang' }, neededV, 'V'],
-              [{ en: 'lowest pack voltage', de: 'niedrigste Packspannung' }, lowestV, 'V'],
+              [{ en: 'lowest pack voltage', de: 'niedrigste Akkuspannung' }, lowestV, 'V'],
             ],
             fields: ['machine.converter.minimumInputV', `${entry.controllerPath}.cutoffVoltageV`],
           }),
@@ -194,7 +194,7 @@ const converterRange: Rule = optionRule(
           optionId: option.id,
           what: {
             en: `A full pack rests at ${voice.say(fullV, 'V')}, above the ${voice.say(converter.maximumInputV, 'V')} of the converter.`,
-            de: `Ein volles Pack ruht bei ${voice.say(fullV, 'V')}, über den ${voice.say(converter.maximumInputV, 'V')} des Wandlers.`,
+            de: `Ein voller Akku ruht bei ${voice.say(fullV, 'V')}, über den ${voice.say(converter.maximumInputV, 'V')} des Wandlers.`,
           },
           consequence: {
             en: 'The converter is damaged when it is connected.',

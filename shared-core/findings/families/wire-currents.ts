@@ -162,7 +162,7 @@ const motorSide: Rule = wiredOptionRule(
             optionId,
             missing: {
               en: `the controller's motor current limit is missing; ${found.name} carries at least ${voice.say(demand.start.batteryA, 'A')} at a start.`,
-              de: `die Motorstrombegrenzung des Reglers fehlt; ${found.name} führt beim Anlauf mindestens ${voice.say(demand.start.batteryA, 'A')}.`,
+              de: `die Motorstrombegrenzung der Steuerung fehlt; ${found.name} führt beim Anlauf mindestens ${voice.say(demand.start.batteryA, 'A')}.`,
             },
             fields: [`${entry.controllerPath}.motorCurrentLimitA`],
           }),
@@ -175,7 +175,7 @@ const motorSide: Rule = wiredOptionRule(
           optionId,
           what: {
             en: `${found.name} stands ${voice.say(found.ampacityA, 'A')}; the controller drives up to ${voice.say(motorA, 'A')} through the motor while the battery gives ${voice.say(demand.start.batteryA, 'A')}.`,
-            de: `${found.name} trägt ${voice.say(found.ampacityA, 'A')}; der Regler treibt bis zu ${voice.say(motorA, 'A')} durch den Motor, während die Batterie ${voice.say(demand.start.batteryA, 'A')} gibt.`,
+            de: `${found.name} trägt ${voice.say(found.ampacityA, 'A')}; die Steuerung treibt bis zu ${voice.say(motorA, 'A')} durch den Motor, während die Batterie ${voice.say(demand.start.batteryA, 'A')} gibt.`,
           },
           consequence: {
             en: 'On a long slow climb the motor line overheats although every battery wire stays cool.',

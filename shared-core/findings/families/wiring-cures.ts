@@ -67,10 +67,10 @@ export function fuseCure(
 }
 
 const fuseKind: Readonly<Record<Fuse['class'], Words>> = {
-  blade: { en: 'blade fuse', de: 'Flachstecksicherung' },
+  blade: { en: 'blade fuse', de: 'Flachsicherung' },
   'bolt-down': { en: 'bolt-down fuse', de: 'Streifensicherung' },
   'high-breaking': { en: 'high-breaking fuse', de: 'Sicherung mit hohem Ausschaltvermögen' },
-  glass: { en: 'glass fuse', de: 'Feinsicherung' },
+  glass: { en: 'glass fuse', de: 'Glassicherung' },
   'breaker-manual': { en: 'hand-closed breaker', de: 'Schutzschalter mit Hebel' },
   'breaker-auto-reset': { en: 'self-closing breaker', de: 'selbst schließender Schutzschalter' },
 };

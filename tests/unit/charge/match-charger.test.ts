@@ -135,7 +135,7 @@ describe('a charger that does not', () => {
       ...conditions,
       language: 'de',
     });
-    expect(match.aspects[1]!.reason).toBe('Gebaut für 12 Zellen in Reihe; das Pack hat 8.');
+    expect(match.aspects[1]!.reason).toBe('Gebaut für 12 Zellen in Reihe; der Akku hat 8.');
   });
 });
 

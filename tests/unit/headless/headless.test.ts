@@ -202,7 +202,7 @@ describe('findings', () => {
 
   test('sentences come in German when asked', async () => {
     const { out } = await command(['findings', 'plan', '--language', 'de'], { plan: scooter });
-    expect(out).toContain('das Pack ist LFP');
+    expect(out).toContain('der Akku ist LFP');
   });
 });
 
