@@ -2,6 +2,7 @@ import { ratingRemarkText } from '../battery/rating/rating-remark.ts';
 import type { Outing } from '../plan/schema/outing.ts';
 import type { Plan } from '../plan/schema/plan.ts';
 import type { RunResult } from '../run/result.ts';
+import { peukertReasonText } from '../study/peukert-reasons.ts';
 import type { OptionStudy, PlanStudy } from '../study/study.ts';
 
 /** What `run --json` prints. An interface to keep: fields may be added, never renamed. */
@@ -16,12 +17,17 @@ export function runRecord(plan: Plan, outing: Outing, study: PlanStudy): Record<
 }
 
 function optionRecord(study: OptionStudy): Record<string, unknown> {
-  const { id, name, run, withoutAccessories, chargerMatch, rating, ...figures } = study;
+  const { id, name, run, withoutAccessories, chargerMatch, rating, peukertReasons, ...figures } =
+    study;
   return {
     id,
     name,
     ...resultRecord(run),
     ...figures,
+    peukertReasons: peukertReasons.map((reason) => ({
+      ...reason,
+      text: peukertReasonText(reason, 'en'),
+    })),
     rating: {
       ...rating,
       remarks: rating.remarks.map((remark) => ({

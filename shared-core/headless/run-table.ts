@@ -21,6 +21,7 @@ export const eventWords: Readonly<Record<RunEventKind, string>> = {
   'string-joined-surge': 'surge between strings',
   'block-empty': 'block empty',
   'controller-restart': 'controller restarts',
+  'controller-limit': 'controller limits current',
 };
 
 /** The headline figures of every option side by side. */
@@ -29,6 +30,7 @@ export function runTable(options: readonly OptionStudy[]): string {
     [
       'Option',
       'Run min',
+      'Peukert min',
       'Ended by',
       'A·h',
       'W·h',
@@ -40,9 +42,10 @@ export function runTable(options: readonly OptionStudy[]): string {
       'kg',
       'Price',
     ],
-    options.map(({ name, run, accessoryCostMin, chargerMatch, massKg, price }) => [
+    options.map(({ name, run, peukertMin, accessoryCostMin, chargerMatch, massKg, price }) => [
       name,
       formatFixed(run.runTimeMin, 1, 'en'),
+      formatFixed(peukertMin, 1, 'en'),
       eventWords[run.endedBy],
       formatFixed(run.deliveredAh, 2, 'en'),
       formatFixed(run.deliveredWh, 0, 'en'),

@@ -21,4 +21,6 @@ export interface LoadSource {
   advance(timeS: number, stepS: number, busVoltageV: number, currentA: number): void;
   /** True while the drive is stopped by a cutoff; the source keeps its clock but asks for nothing. */
   stop(stopped: boolean): void;
+  /** Current the controller holds the load back to at present [A]; null, or left out, while it does not. */
+  limitedA?(): number | null;
 }

@@ -11,6 +11,7 @@ export interface Observer {
   readonly lowestUnitV: Float64Array;
   readonly reversedAtS: (number | null)[];
   readonly emptySeen: boolean[];
+  limitSeen: boolean;
   readonly startCharge: Float64Array;
 }
 
@@ -23,6 +24,7 @@ export function createObserver(engine: Engine): Observer {
     lowestUnitV: new Float64Array(units.length).fill(Number.POSITIVE_INFINITY),
     reversedAtS: units.map(() => null),
     emptySeen: units.map(() => false),
+    limitSeen: false,
     startCharge: charge.slice(),
   };
 }
@@ -88,6 +90,20 @@ export function observeConverter(observer: Observer, { load, timeS, busV, setup 
     timeMin: timeS / 60,
     busVoltageV: busV,
     value: load.converter.outputVoltageV,
+  });
+}
+
+/** Notes when the controller first holds the load back. */
+export function observeLimit(observer: Observer, { timeS, busV, setup }: Engine): void {
+  if (observer.limitSeen) return;
+  const limitA = setup.source.limitedA?.() ?? null;
+  if (limitA === null) return;
+  observer.limitSeen = true;
+  observer.events.push({
+    kind: 'controller-limit',
+    timeMin: timeS / 60,
+    busVoltageV: busV,
+    value: limitA,
   });
 }
 

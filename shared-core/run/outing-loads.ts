@@ -7,6 +7,7 @@ import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
 import { packMassKg } from '../pack/pack-mass.ts';
 import { legSource } from './leg-source.ts';
+import { limitedSource } from './limited-source.ts';
 import type { LoadSource } from './load-source.ts';
 
 /** The motor load of an outing over time, and what it says of the drive afterwards. */
@@ -31,7 +32,11 @@ export function outingLoads(
   busV: number,
 ): OutingLoads {
   const none = { driveResult: () => null, problem: null };
-  if (!needsOutingSource(outing)) return { ...none, source: legSource(outing.legs) };
+  if (!needsOutingSource(outing)) {
+    const source = legSource(outing.legs);
+    const limitA = controller.batteryCurrentLimitA;
+    return { ...none, source: limitA === null ? source : limitedSource(source, limitA) };
+  }
   const built = outingSource(machine, controller, outing, packMassKg(option.pack) ?? 0, busV);
   if (!built.ok) {
     const { path, problem, remedy } = built;

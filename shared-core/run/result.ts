@@ -23,7 +23,9 @@ export type RunEventKind =
   | 'block-reversed'
   | 'string-joined-surge'
   | 'block-empty'
-  | 'controller-restart';
+  | 'controller-restart'
+  /** The controller's battery current limit holds the load back. */
+  | 'controller-limit';
 
 export interface RunEvent {
   readonly kind: RunEventKind;

@@ -13,7 +13,13 @@ import {
   measure,
   open,
 } from './ledger.ts';
-import { blockOutcomes, createObserver, observeConverter, observeUnits } from './observer.ts';
+import {
+  blockOutcomes,
+  createObserver,
+  observeConverter,
+  observeLimit,
+  observeUnits,
+} from './observer.ts';
 import { packChargePercent } from '../pack/pack-charge.ts';
 import { createRecorder, emptySeries } from './recorder.ts';
 import type { RunResult } from './result.ts';
@@ -42,6 +48,7 @@ export function simulate(
     step(stepS, switched) {
       count(totals, engine, stepS, switched);
       observeConverter(observer, engine);
+      observeLimit(observer, engine);
       if (recorder === null) return;
       measure(ledger, circuit, load, setup, engine.busV, engine.busA);
       if (switched) open(ledger);

@@ -13,6 +13,7 @@ import { nominalVoltageV, runOuting } from '../run/run-outing.ts';
 import { startAfterRun } from '../charge/charge-option.ts';
 import { matchCharger } from '../charge/match-charger.ts';
 import type { Language } from '../plan/language.ts';
+import { peukertReasons } from './peukert-reasons.ts';
 import { peukertMinutes, plainMinutes } from './rate-figures.ts';
 import type { OptionStudy } from './study.ts';
 
@@ -33,6 +34,7 @@ export function studyOption(
   const withoutAccessories = anyAccessory
     ? runOuting(option, machine, outing, { pack: laidOut, accessories: false, full: false })
     : run;
+  const peukertMin = peukertMinutes(pack, run.averageCurrentA, option.startPercent);
   const costMin = withoutAccessories.runTimeMin - run.runTimeMin;
   const nominalV = nominalVoltageV(option);
   const capacityAh = pack.parallelCount * block.capacityAh;
@@ -53,7 +55,8 @@ export function studyOption(
     accessoryCostPercent:
       withoutAccessories.runTimeMin > 0 ? (100 * costMin) / withoutAccessories.runTimeMin : 0,
     plainMin: plainMinutes(pack, run.averageCurrentA, option.startPercent),
-    peukertMin: peukertMinutes(pack, run.averageCurrentA, option.startPercent),
+    peukertMin,
+    peukertReasons: peukertReasons(option, outing, run, peukertMin),
     rating: ratingReport(block),
     standbyDaysToHalf: daysTo(0.5),
     standbyDaysToFlat: daysTo(1),

@@ -1,6 +1,7 @@
 import type { RatingReport } from '../battery/rating/rating-report.ts';
 import type { ChargerMatch } from '../charge/match-result.ts';
 import type { Finding } from '../findings/finding.ts';
+import type { PeukertReason } from './peukert-reasons.ts';
 import type { RunResult } from '../run/result.ts';
 
 /** Everything the screens, the sheet and the headless command show of one option on one outing. */
@@ -17,6 +18,8 @@ export interface OptionStudy {
   readonly plainMin: number;
   /** Peukert's quick figure at the average current [min]. */
   readonly peukertMin: number;
+  /** What Peukert's figure leaves out of this run. */
+  readonly peukertReasons: readonly PeukertReason[];
   /** How well the block's model meets its rating, and what had to be assumed. */
   readonly rating: RatingReport;
   /** Days until standby drain and self-discharge have taken half the pack; null when nothing drains. */

@@ -7,6 +7,7 @@ import { useSettings } from '../../state/settings-store.ts';
 import { formatFigure, formatMinutes } from '../../text/format.ts';
 import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
+import { peukertReasonText } from '#core/study/peukert-reasons.ts';
 import type { PlanStudy } from '#core/study/study.ts';
 import { peukertWorking, plainWorking } from '../../workings/rate-workings.ts';
 import { promiseWorking } from '../../workings/run-figure-workings.ts';
@@ -83,6 +84,14 @@ export const WhySection = ({ study }: { readonly study: PlanStudy }) => {
           };
         })}
       />
+      <ul className="why-reasons">
+        {study.options.map((entry, index) => (
+          <li key={entry.id}>
+            <SeriesMark index={index} /> <strong>{entry.name}.</strong>{' '}
+            {entry.peukertReasons.map((reason) => peukertReasonText(reason, language)).join(' ')}
+          </li>
+        ))}
+      </ul>
       <p className="why-text">{text.whyText}</p>
     </Section>
   );
