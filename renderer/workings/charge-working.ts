@@ -3,12 +3,20 @@ import { stripTexts } from '../text/strip.ts';
 import { workingTexts } from '../text/workings.ts';
 import type { Working } from '../controls/working.ts';
 import type { Language } from '#core/plan/language.ts';
+import type { ChargerMatch } from '#core/charge/match-result.ts';
 import type { OptionStudy } from '#core/study/study.ts';
 
 /** Whether the charger fits and how long it takes, aspect by aspect. */
-export function chargeWorking(study: OptionStudy, language: Language): Working {
+export const chargeWorking = (study: OptionStudy, language: Language): Working =>
+  matchWorking(study.chargerMatch, study.run.remainingPercent, language);
+
+/** The same for any charger held against a pack with so much charge left [%]. */
+export function matchWorking(
+  match: ChargerMatch | null,
+  remainingPercent: number,
+  language: Language,
+): Working {
   const text = workingTexts[language];
-  const match = study.chargerMatch;
   const volts = (value: number | null | undefined): string =>
     value == null ? text.notKnown : `${formatFigure(value, language, 4)}${thinSpace}V`;
   return {
@@ -22,7 +30,7 @@ export function chargeWorking(study: OptionStudy, language: Language): Working {
       { label: text.givenEnd, value: volts(match?.givenEndVoltageV) },
       {
         label: text.remaining,
-        value: `${formatFigure(study.run.remainingPercent, language)}${thinSpace}%`,
+        value: `${formatFigure(remainingPercent, language)}${thinSpace}%`,
       },
     ],
     steps: [

@@ -4,6 +4,8 @@ import type { OptionCharging } from '#core/study/study-charging.ts';
 import { Button } from '../../controls/Button.tsx';
 import { DataTable, type Row } from '../../controls/DataTable.tsx';
 import { Disclosure } from '../../controls/Disclosure.tsx';
+import { Figure } from '../../controls/Figure.tsx';
+import { matchWorking } from '../../workings/charge-working.ts';
 import { Section } from '../../controls/Section.tsx';
 import { edit } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
@@ -65,7 +67,17 @@ export const MatchSection = ({ optionIndex, charging }: MatchSectionProps) => {
       cells: {
         charger: nameIn(charger.name, language),
         verdict: <Verdict verdict={match.verdict} />,
-        hours: match.hoursToFull === null ? '–' : formatMinutes(match.hoursToFull * 60, language),
+        hours:
+          match.hoursToFull === null ? (
+            '–'
+          ) : (
+            <Figure
+              size="inline"
+              label={`${text.hours}, ${nameIn(charger.name, language)}`}
+              value={formatMinutes(match.hoursToFull * 60, language)}
+              working={() => matchWorking(match, charging.charge?.startPercent ?? 0, language)}
+            />
+          ),
         reason:
           aspect === undefined
             ? ''

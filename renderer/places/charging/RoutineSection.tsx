@@ -1,23 +1,17 @@
 import { useState } from 'react';
 import type { Option } from '#core/plan/schema/option.ts';
 import { weekdays, type Routine } from '#core/plan/schema/week.ts';
-import {
-  calendarText,
-  clockText,
-  parseCivilDate,
-  type SeasonResult,
-  type WeekStudy,
-} from '#core/week/index.ts';
+import { calendarText, clockText, parseCivilDate, type WeekStudy } from '#core/week/index.ts';
 import { exportAs } from '../../charts/export-chart.ts';
 import { Button } from '../../controls/Button.tsx';
-import { DataTable } from '../../controls/DataTable.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { edit, planStore, usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { chargingTexts } from '../../text/charging.ts';
-import { formatFigure, formatFixed, formatMinutes } from '../../text/format.ts';
+import { formatFigure, formatMinutes } from '../../text/format.ts';
 import { useText } from '../../text/use-text.ts';
 import { DayToggles } from './DayToggles.tsx';
+import { RoutineTable } from './RoutineTable.tsx';
 import { nextSeasonStart, today } from './season-start.ts';
 import { StorageText } from './StorageText.tsx';
 
@@ -31,7 +25,6 @@ export const RoutineSection = ({ option, study }: RoutineSectionProps) => {
   const text = useText(chargingTexts);
   const words = text.routine;
   const language = useSettings((state) => state.language);
-  const currency = usePlan((plan) => plan.currency);
   const outings = usePlan((plan) => plan.outings);
   const routine = usePlan((plan) => plan.week?.routine ?? null);
   const [firstDay, setFirstDay] = useState(() =>
@@ -55,40 +48,6 @@ export const RoutineSection = ({ option, study }: RoutineSectionProps) => {
         calendarText(planStore.getState().plan, option, study, from, language),
       );
   };
-  const rowOf = (season: SeasonResult) => ({
-    id: season.trigger,
-    cells: {
-      trigger: (
-        <>
-          {words.triggers[season.trigger]}
-          {season.trigger === proposal?.trigger ? (
-            <span className="badge">{words.proposed}</span>
-          ) : null}
-        </>
-      ),
-      lost: words.lostOf(season.failedOutings, season.outings),
-      lowest: figure(season.lowestPercent, 2),
-      depth: figure(season.meanDepthPercent, 2),
-      cycles: figure(season.equivalentCycles, 2),
-      seasons: figure(season.expectedSeasons, 2),
-      full: figure(season.longestWithoutFullDays, 2),
-      unattended: figure(season.unattendedHours, 3),
-      energy: figure(season.mainsKWh),
-      cost: season.cost === null ? '–' : formatFixed(season.cost, language, 2),
-      take:
-        season.trigger === routine.trigger ? (
-          <span className="soft">{words.chosen}</span>
-        ) : (
-          <Button
-            look="quiet"
-            label={`${words.take}: ${words.triggers[season.trigger]}`}
-            onPress={() => take(season.trigger)}
-          >
-            {words.take}
-          </Button>
-        ),
-    },
-  });
   return (
     <Section
       title={words.title}
@@ -122,23 +81,11 @@ export const RoutineSection = ({ option, study }: RoutineSectionProps) => {
         </p>
       )}
       {seasons.length === 0 ? null : (
-        <DataTable
-          caption={words.title}
-          hideCaption
-          columns={[
-            { id: 'trigger', label: words.plugIn },
-            { id: 'lost', label: words.lost, isNumber: true },
-            { id: 'lowest', label: words.lowest, unit: '%', isNumber: true },
-            { id: 'depth', label: words.depth, unit: '%', isNumber: true },
-            { id: 'cycles', label: words.cycles, isNumber: true },
-            { id: 'seasons', label: words.seasons, isNumber: true },
-            { id: 'full', label: words.withoutFull, isNumber: true },
-            { id: 'unattended', label: words.unattended, unit: 'h', isNumber: true },
-            { id: 'energy', label: words.energy, unit: 'kW·h', isNumber: true },
-            { id: 'cost', label: words.cost, unit: currency, isNumber: true },
-            { id: 'take', label: '' },
-          ]}
-          rows={seasons.map(rowOf)}
+        <RoutineTable
+          seasons={seasons}
+          proposed={proposal?.trigger ?? null}
+          chosen={routine.trigger}
+          onTake={take}
         />
       )}
       <div className="own-days">

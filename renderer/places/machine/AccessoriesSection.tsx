@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { WorkingButton } from '../../controls/Figure.tsx';
+import { accessoryWorking } from '../../workings/accessory-working.ts';
 import { Button, IconButton } from '../../controls/Button.tsx';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { QuantityField } from '../../controls/QuantityField.tsx';
@@ -107,10 +109,15 @@ export const AccessoriesSection = () => {
             <p className="accessory-cost" aria-live="polite">
               {study.options.map((option) => (
                 <span key={option.id}>
-                  {text.accessoriesCost(
-                    `${formatDifference(-option.accessoryCostMin, language)} min`,
-                    option.name,
-                  )}
+                  <WorkingButton
+                    label={option.name}
+                    working={() => accessoryWorking(option, language)}
+                  >
+                    {text.accessoriesCost(
+                      `${formatDifference(-option.accessoryCostMin, language)} min`,
+                      option.name,
+                    )}
+                  </WorkingButton>
                 </span>
               ))}
             </p>
