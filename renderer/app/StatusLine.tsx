@@ -1,6 +1,6 @@
 import { Button } from '../controls/Button.tsx';
 import { useDocument } from '../state/document-store.ts';
-import { usePlan } from '../state/plan-store.ts';
+import { isUnsaved, usePlan, usePlanState } from '../state/plan-store.ts';
 import { cancelStudy, retryStudy, useStudyState } from '../state/study-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
@@ -13,6 +13,7 @@ export const StatusLine = () => {
   const { stale, slow, tookMs, problems, failure } = useStudyState();
   const fileName = useDocument((state) => state.fileName);
   const invented = usePlan((plan) => plan.invented);
+  const unsaved = usePlanState(isUnsaved);
   const isDone = !stale && tookMs !== null;
   return (
     <footer className="status">
@@ -40,7 +41,10 @@ export const StatusLine = () => {
       </span>
       <BehindStatus />
       {invented ? <span className="status-invented">{text.invented}</span> : null}
-      <span title={text.recoveryKept}>{fileName ?? text.notSavedYet}</span>
+      <span title={text.recoveryKept}>
+        {fileName ?? text.notSavedYet}
+        {unsaved ? <span className="status-kept">{` · ${text.copyKept}`}</span> : null}
+      </span>
       <span className="status-care">{text.care}</span>
     </footer>
   );

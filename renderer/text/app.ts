@@ -52,6 +52,8 @@ interface AppTexts {
   readonly saved: (name: string) => string;
   readonly notSavedYet: string;
   readonly recoveryKept: string;
+  /** The same in the status line, where there is room. */
+  readonly copyKept: string;
   readonly goalOf: (minutes: string) => string;
   readonly crash: string;
   readonly crashLead: string;
@@ -124,6 +126,7 @@ export const appTexts: Texts<AppTexts> = {
     },
     saved: (name) => `Saved: ${name}`,
     notSavedYet: 'Not saved to a file yet',
+    copyKept: 'recovery copy kept',
     recoveryKept: 'A recovery copy is kept a second after each edit',
     goalOf: (minutes) => `goal ${minutes}`,
     crash: 'This place has run into a fault',
@@ -195,6 +198,7 @@ export const appTexts: Texts<AppTexts> = {
     },
     saved: (name) => `Gesichert: ${name}`,
     notSavedYet: 'Noch in keiner Datei gesichert',
+    copyKept: 'Rettungskopie liegt bereit',
     recoveryKept: 'Eine Sekunde nach jeder Änderung wird eine Rettungskopie abgelegt',
     goalOf: (minutes) => `Ziel ${minutes}`,
     crash: 'Hier ist ein Fehler aufgetreten',
