@@ -251,7 +251,7 @@ export class DriveMotion {
     if (gap === 0) return Infinity;
     const rate = gap > 0 ? train.rampUpPerS : train.rampDownPerS;
     // Letting go matters only while it still drives.
-    const share = gap > 0 ? 0.08 : 0.3;
+    const share = gap > 0 ? 0.125 : 0.3;
     return rate === Infinity ? Infinity : Math.max(1e-3, Math.min(Math.abs(gap), share) / rate);
   }
 
