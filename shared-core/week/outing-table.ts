@@ -7,9 +7,9 @@ import { nominalVoltageV, runOuting } from '../run/run-outing.ts';
 export interface OutingTable {
   /** Charges of the rested pack at the start, falling [%]. */
   readonly startPercent: readonly number[];
-  /** Minutes until a cutoff from each of them. */
+  /** Minutes until a cutoff, or the longest use, from each of them. */
   readonly minutes: readonly number[];
-  /** Charge left at the cutoff [%]. */
+  /** Charge left then [%]. */
   readonly endPercent: readonly number[];
 }
 
@@ -19,14 +19,20 @@ const starts = [100, 85, 70, 55, 40, 25, 10] as const;
 /** Bus movement allowed per step, per volt of the pack: coarser than on screen, minutes move by a fraction of a percent. */
 const toleranceShare = 0.06 / 24;
 
-/** Runs the outing to its cutoff from several charges. */
+/**
+ * Runs the outing from several charges, each to its cutoff or to the longest time any use asks for: what would come
+ * after that no week meets.
+ *
+ * @param longestMin longest use of this outing [min], above 0
+ */
 export function outingTable(
   option: Option,
   machine: Machine,
   outing: Outing,
   temperatureC: number,
+  longestMin: number,
 ): OutingTable {
-  const there: Outing = { ...outing, ambientC: temperatureC, longestMin: 6000, restAfterMin: 0 };
+  const there: Outing = { ...outing, ambientC: temperatureC, longestMin, restAfterMin: 0 };
   const stepping = {
     kind: 'adaptive',
     toleranceV: toleranceShare * nominalVoltageV(option),
@@ -50,7 +56,7 @@ export function availableMin(table: OutingTable, percent: number): number {
 }
 
 /**
- * Charge after so many minutes [%]: on a straight line between the start and the charge at the cutoff, which an outing of
+ * Charge after so many minutes [%]: on a straight line between the start and the charge at the end, which an outing of
  * repeated legs follows.
  */
 export function percentAfter(table: OutingTable, percent: number, minutes: number): number {

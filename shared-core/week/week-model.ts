@@ -36,6 +36,11 @@ export function weekModel(plan: Plan, option: Option, charger: Charger, week: We
   const standbyA = standbyCurrentA(plan.machine, nominalVoltageV(option));
   const outingOf = (id: string) =>
     plan.outings.find((outing) => outing.id === id) ?? plan.outings[0]!;
+  const wantedMin = (id: string, durationMin: number | null) => durationMin ?? outingOf(id).goalMin;
+  const longestUseMin = (id: string) =>
+    week.usage
+      .filter(({ outingId }) => outingId === id)
+      .reduce((most, { durationMin }) => Math.max(most, wantedMin(id, durationMin)), 1);
   return {
     plan,
     option,
@@ -45,7 +50,7 @@ export function weekModel(plan: Plan, option: Option, charger: Charger, week: We
     outing: (outingId, temperatureC) => {
       const bin = temperatureBin(temperatureC);
       return remember(outingTables, `${outingId}/${bin}`, () =>
-        outingTable(option, plan.machine, outingOf(outingId), bin),
+        outingTable(option, plan.machine, outingOf(outingId), bin, longestUseMin(outingId)),
       );
     },
     charge: (temperatureC) => {
@@ -56,7 +61,7 @@ export function weekModel(plan: Plan, option: Option, charger: Charger, week: We
       const own = selfDischargePercent(chemistry, temperatureC) / (monthDays * 1440);
       return own + (isolated ? 0 : (100 * standbyA) / capacityAh / 60);
     },
-    wantedMin: (outingId, durationMin) => durationMin ?? outingOf(outingId).goalMin,
+    wantedMin,
   };
 }
 

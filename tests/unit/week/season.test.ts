@@ -25,7 +25,7 @@ const season = (change: Partial<Week>, option = lead) => {
 };
 
 describe('the line of an outing', () => {
-  const table = outingTable(lead, plan.machine, outing, 20);
+  const table = outingTable(lead, plan.machine, outing, 20, 6000);
 
   test('gives within 8 % the minutes a direct run from a part charge gives', () => {
     for (const startPercent of [92, 78, 62]) {
