@@ -4,6 +4,7 @@ import type { Deduction } from './deduce-wires.ts';
 export interface RegisterConflict {
   readonly kind:
     | 'two-sources'
+    | 'unlike-volts'
     | 'return-missing'
     | 'colour-twice'
     | 'label-twice'
@@ -39,6 +40,8 @@ export function registerConflicts(
     const ids = group.map((wire) => wire.id);
     if (feeding.length > 1)
       conflicts.push({ kind: 'two-sources', wireIds: ids, about: feeding.join(', ') });
+    if (feeding.length < 2 && unlikeVolts(group))
+      conflicts.push({ kind: 'unlike-volts', wireIds: ids, about: '' });
     if (functions.has('return') && feeding.length > 0) {
       conflicts.push({ kind: 'plus-joined-to-minus', wireIds: ids, about: feeding.join(', ') });
     }
@@ -83,6 +86,17 @@ export function registerConflicts(
     }
   }
   return conflicts;
+}
+
+/** Readings of one node lie together; further apart than this is not the meter [V]. Common practice, no source. */
+const sameNodeV = 1;
+
+/** Wires of one node read in the same position of the key, with different volts. */
+function unlikeVolts(group: readonly FoundWire[]): boolean {
+  return (['keyOffV', 'keyOnV'] as const).some((position) => {
+    const volts = group.map((wire) => wire[position]).filter((value) => value !== null);
+    return volts.length > 1 && Math.max(...volts) - Math.min(...volts) > sameNodeV;
+  });
 }
 
 /** Wires that beep with each other, directly or through others; only groups of two and more. */

@@ -59,6 +59,10 @@ export const conflictWords: Readonly<Record<RegisterConflict['kind'], Words>> = 
     en: 'Two sources on one node: connecting both feeds one into the other.',
     de: 'Zwei Quellen an einem Knoten: beide verbunden speist eine die andere.',
   },
+  'unlike-volts': {
+    en: 'Wires that beep with each other show different volts: a reading is wrong, or two sources meet here.',
+    de: 'Leitungen mit Durchgang zueinander zeigen verschiedene Volt: ein Messwert stimmt nicht, oder hier treffen sich zwei Quellen.',
+  },
   'return-missing': {
     en: 'No return wire found: a circuit needs a way back.',
     de: 'Kein Rückleiter gefunden: ein Stromkreis braucht den Weg zurück.',

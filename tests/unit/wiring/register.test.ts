@@ -54,6 +54,16 @@ describe('the wire register', () => {
     registerConflicts(wires, deduceWires(wires, frame)).map((entry) => entry.kind);
   const minus = wire('m', { toMinusOhm: 0.1 });
 
+  test('wires that beep with each other at 38 V and 12 V contradict each other, a volt apart they pass', () => {
+    const high = wire('h', { keyOffV: 38, keyOnV: 38, joinedTo: ['l'] });
+    expect(conflictsOf(high, wire('l', { keyOffV: 12, keyOnV: 12 }), minus)).toContain(
+      'unlike-volts',
+    );
+    expect(conflictsOf(high, wire('l', { keyOffV: 37, keyOnV: 37 }), minus)).not.toContain(
+      'unlike-volts',
+    );
+  });
+
   test('battery plus and converter output that beep together are two sources on one node', () => {
     const plus = wire('p', { keyOffV: 25.3, joinedTo: ['c'] });
     const converter = wire('c', { keyOffV: 0, keyOnV: 12 });
