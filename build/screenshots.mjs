@@ -62,7 +62,7 @@ try {
         const id = name.toLowerCase().replaceAll(/\W+/g, '-');
         if (readme ? id !== 'run' : wanted !== undefined && !wanted.includes(id)) continue;
         await links.nth(index).click();
-        await page.waitForTimeout(900);
+        await page.waitForTimeout(readme ? 6000 : 900);
         const path = readme
           ? join(projectFolder, 'build', 'pictures', 'run-light.png')
           : join(out, `${id}-${colorScheme}-${width}.png`);
