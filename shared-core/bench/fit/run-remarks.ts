@@ -8,6 +8,9 @@ import type { RunStart } from './run-start.ts';
 /** Scatter between runs that is worth saying [%]. */
 const worthSayingPercent = 3;
 
+/** A run that began this near to full began full, as far as volts can tell. */
+const asGoodAsFull = 0.03;
+
 /** Remarks about the runs themselves: rates, ends, temperature, rest, rows that did not count. */
 export function runRemarks(
   runs: readonly FitRun[],
@@ -34,7 +37,9 @@ export function runRemarks(
   const apart = Math.max(...off) - Math.min(...off);
   if (runs.length > 1 && apart > worthSayingPercent)
     remarks.push({ kind: 'runs-differ', percent: apart });
-  if (starts.every((start) => start.known === 'full')) remarks.push({ kind: 'taken-as-full' });
+  const beganFull = (run: FitRun, index: number) =>
+    starts[index]!.known !== 'given' && run.spent < asGoodAsFull;
+  if (runs.every(beganFull)) remarks.push({ kind: 'taken-as-full' });
   else
     runs.forEach((run, index) =>
       remarks.push({

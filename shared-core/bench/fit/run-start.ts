@@ -16,7 +16,9 @@ export interface RunStart {
 const fullAbove = { agm: 0.85, gel: 0.85, flooded: 0.85, lfp: 0.4, nmc: 0.85 } as const;
 
 /** How far the charge read from volts may be off: at rest, and under load with an assumed resistance. Common practice, no source. */
-const voltsSigma = { rest: 0.1, loaded: 0.15 } as const;
+const voltsSigma = { rest: 0.1, loaded: 0.15, perhapsFull: 0.05 } as const;
+/** Charge by loaded volts above which a lead block may still be full; the steep curve of NMC leaves no such doubt. */
+const perhapsFullAbove = { agm: 0.55, gel: 0.55, flooded: 0.55, lfp: 0.4, nmc: 1 } as const;
 
 /**
  * Charge of the fullest unit when a run began. What the user says counts; otherwise the volts before the load, or the
@@ -39,6 +41,9 @@ export function runStart(
   const volts = Math.max(...run.cellV.map((column) => column[row]!)) + lossV + prior.hysteresisV;
   const charge = chargeAt(curve, volts);
   if (charge >= fullAbove[prior.chemistry]) return { spent: 0, sigma: 0, known: 'full' };
+  // Under load the volts tell less: a run from a little below full looks like one from full with more resistance.
+  if (!rested && charge >= perhapsFullAbove[prior.chemistry])
+    return { spent: 0, sigma: voltsSigma.perhapsFull, known: 'loaded-volts' };
   return rested
     ? { spent: 1 - charge, sigma: voltsSigma.rest, known: 'rest-volts' }
     : { spent: 1 - charge, sigma: voltsSigma.loaded, known: 'loaded-volts' };

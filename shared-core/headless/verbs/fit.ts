@@ -20,7 +20,7 @@ export const fitVerb: Verb = {
   summary: 'fit a block of the plan to logged discharges and write the fitted plan',
   details: [
     'The columns of each log are guessed from header and values and told on standard error; --map changes them:',
-    '  --map time=elapsed:min,current=I_batt:charge-positive,voltage=U_pack,units=cell1+cell2,temperature=T,run=rate',
+    '  --map time=elapsed:min,current=I_batt:charge-positive,voltage=U_pack,units=cell1+cell2,temperature=T,speed=v:x3.6,run=rate',
     'A time takes s, ms, min, h, days, h:m:s, iso, day-first or month-first after the colon, a quantity a factor such as x0.001;',
     'columns are named by header or counted from 1, and none drops a role.',
     'A run is taken to begin full unless its first volts speak against it; --start says it. With two or more runs each is',
