@@ -30,6 +30,11 @@ const dialogs = {
   palette: (page: Page) => page.keyboard.press('Control+k'),
   shortcuts: (page: Page) => page.keyboard.press('Control+/'),
   'new plan': (page: Page) => page.keyboard.press('Alt+n'),
+  'pack search': async (page: Page) => {
+    await page.locator('[data-place=packs]').click();
+    await page.getByRole('button', { name: 'Add option' }).click();
+    await page.getByRole('menuitem', { name: /^Find packs/ }).click();
+  },
   'block picker': (page: Page) =>
     page.getByRole('button', { name: /Choose a block, Two 12 V 18/ }).click(),
   'differing blocks': (page: Page) =>
