@@ -4,6 +4,7 @@ import type { Block } from '#core/plan/schema/block.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 import { plainDischarge } from '#core/run/plain-discharge.ts';
 import type { RunResult } from '#core/run/result.ts';
+import { fitCurves } from '#core/battery/rating/fit-curves.ts';
 import { checkAgainst } from '../support/check-against.ts';
 import { measuredRows } from '../support/measured-data.ts';
 
@@ -103,6 +104,78 @@ describe.skipIf(agm === null)('a measured 17 Ah AGM block', () => {
     expect(rms).toBeLessThan(350);
   });
 });
+
+/** A measured run as a maker would print it: thirty points of a discharge at constant current. */
+function printedCurve(rows: readonly Measured[], endV: number) {
+  const end = rows.findIndex((row) => row.voltageV < endV);
+  const used = rows.slice(0, end < 0 ? rows.length : end + 1);
+  const currentA = (3600 * chargeAh(used)) / used.at(-1)!.timeS;
+  const points = Array.from({ length: 30 }, (_, index) => {
+    const row = used[Math.round(((index + 1) * (used.length - 1)) / 30)]!;
+    return { timeMin: row.timeS / 60, voltageV: row.voltageV };
+  });
+  return { currentA, points };
+}
+
+const otherRuns = [
+  ...new Set((measuredRows('la_agm17_discharge.csv') ?? []).map((row) => row['run']!)),
+].filter((run) => run !== '3.0A');
+
+test.skipIf(agm === null)(
+  'rated by its slower measured curves the AGM block is predicted at 3.04 A within 6 % of its time and 120 mV rms',
+  () => {
+    const curves = otherRuns.map((run) =>
+      printedCurve(loadedRows('la_agm17_discharge.csv', 'run', run, 'voltage_V')!, 10.8),
+    );
+    const block: Block = {
+      ...newBlock(),
+      capacityAh: 17,
+      ratedHours: 20,
+      resistanceOhm: null,
+      rating: { kind: 'curves', curves },
+    };
+    for (const { currentA, rmsMv } of fitCurves(block, curves).curves) {
+      checkAgainst({
+        chapter: 'Measured discharges',
+        quantity: `AGM 17 Ah, curve at ${currentA.toFixed(2)} A met by the fit to it, rms over the run`,
+        unit: 'mV',
+        source: agmSource,
+        class: 'measured',
+        reference: 0,
+        ours: rmsMv,
+        within: { absolute: 60 },
+      });
+    }
+    const option = newOption([], { ...newPack(block, 1), linkResistanceOhm: 0 }, 'rated by curves');
+    const run = plainDischarge(option, {
+      load: { kind: 'current', currentA: 3.04 },
+      toVoltageV: 10.8,
+      temperatureC: 20,
+      longestH: 24,
+    });
+    const end = agm!.find((row) => row.voltageV < 10.8)!;
+    checkAgainst({
+      chapter: 'Measured discharges',
+      quantity: 'AGM 17 Ah rated by its slower curves, 3.04 A to 10.8 V, time',
+      unit: 'h',
+      source: agmSource,
+      class: 'measured',
+      reference: end.timeS / 3600,
+      ours: run.runTimeMin / 60,
+      within: { share: 0.06 },
+    });
+    checkAgainst({
+      chapter: 'Measured discharges',
+      quantity: 'AGM 17 Ah rated by its slower curves, 3.04 A, voltage rms over the run',
+      unit: 'mV',
+      source: agmSource,
+      class: 'measured',
+      reference: 0,
+      ours: rmsMv(run, agm!),
+      within: { absolute: 120 },
+    });
+  },
+);
 
 /** Rest voltages of the pack's own 33 Ah cell between pulses, per cell: charge in percent and volts. */
 function restCurve(): { chargePercent: number; voltageV: number }[] {
