@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { newConverter } from '#core/plan/defaults.ts';
+import type { Converter } from '#core/plan/schema/accessory.ts';
 import { legSource } from '#core/run/leg-source.ts';
 import type { LoadSource } from '#core/run/load-source.ts';
 import { simulate } from '#core/run/simulate.ts';
@@ -167,6 +169,89 @@ describe.skipIf(ngspice === null)('the pack circuit against ngspice over a whole
     ].join('\n');
     const rows = runTransient(deck, '0.5 4800 0 0.5 uic', ['v(bus)']);
     report('20 min through 1.5 Ω, 10 min rest, repeated', largestDifferenceV(run, rows, edges));
+  });
+
+  test('after a cutoff and ten minutes of rest the machine runs on as many minutes as ngspice says', () => {
+    const model = testModel({ availableShare: 0.4 });
+    const cutoffV = 10.8;
+    const run = simulate(
+      testSetup(
+        testPack(testString([testUnit(model)])),
+        steadyLoad({ kind: 'current', currentA: 8 }),
+        { cutoffV, restartV: 11.5, restAfterS: 600, stepping },
+      ),
+    );
+    const cutS = run.runTimeMin * 60;
+    const againS = cutS + 600;
+    const deck = [
+      options,
+      blockDeck('a', 's', '0', model),
+      'Rk s bus 0.002',
+      `Bg gate 0 V=pwl(time,0,1,${cutS},1,${cutS + 0.01},0,${againS},0,${againS + 0.01},1,1e6,1)`,
+      'Rg gate 0 1',
+      'Bl bus 0 I=8*V(gate)',
+    ].join('\n');
+    const rows = runTransient(deck, `0.25 ${againS + 1800} 0 0.25 uic`, ['v(bus)']);
+    const second = rows.find(([timeS, volts]) => timeS! > againS + 1 && volts! < cutoffV)!;
+    const source = 'ngspice (circuit simulator), same equations as an independent deck';
+    const { timeS, busVoltageV } = run.series;
+    // The deck's rows stand a quarter of a second apart: stay clear of the switching.
+    const before = timeS.findLastIndex((time) => time < cutS - 1);
+    const common = { chapter: 'Circuit', source, class: 'tool' } as const;
+    checkAgainst({
+      ...common,
+      quantity: 'Bus voltage at 8 A just before our run reaches its 10.8 V cutoff',
+      unit: 'V',
+      reference: columnAt(rows, 1, timeS[before]!),
+      ours: busVoltageV[before]!,
+      within: { absolute: 1e-3 },
+    });
+    checkAgainst({
+      ...common,
+      quantity: 'Run on after ten minutes of rest, to 10.8 V at 8 A',
+      unit: 'min',
+      reference: (second[0]! - againS) / 60,
+      ours: run.afterRestMin!,
+      within: { absolute: 0.02 },
+    });
+  });
+
+  test('a converter that drops out below its input loads the pack as ngspice says, before and after', () => {
+    const model = testModel({ openCircuit: testModel().openCircuit });
+    // A 10 Ω load behind a converter to 11.5 V that needs 12.1 V at its input: 95 % duty, no resistance of its own.
+    const converter: Converter = {
+      ...newConverter(),
+      outputVoltageV: 11.5,
+      maximumDutyPercent: 95,
+      dropoutResistanceOhm: 0,
+      minimumInputV: null,
+      loss: { kind: 'coefficients', idleLossW: 0.5, dropV: 0.1, lossResistanceOhm: 0.04 },
+    };
+    const run = simulate(
+      testSetup(
+        testPack(testString([testUnit(model)])),
+        steadyLoad({ kind: 'current', currentA: 3 }),
+        {
+          converter,
+          converterDemand: { currentA: 0, powerW: 0, conductanceS: 0.1 },
+          cutoffV: 11.2,
+          stepping,
+        },
+      ),
+    );
+    const dropout = run.events.find(({ kind }) => kind === 'converter-brown-out')!;
+    expect(dropout.busVoltageV).toBeLessThan(11.5 / 0.95);
+    const untilS = run.runTimeMin * 60;
+    const deck = [
+      options,
+      blockDeck('a', 's', '0', model),
+      'Rk s bus 0.002',
+      'Bo out 0 V=min(11.5,0.95*V(bus))',
+      'Ro out 0 10',
+      'Bl bus 0 I=3+(V(out)*V(out)/10+0.5+0.1*V(out)/10+0.04*V(out)*V(out)/100)/max(5,V(bus))',
+    ].join('\n');
+    const rows = runTransient(deck, fine(untilS), ['v(bus)']);
+    report('3 A and a converter that drops out on the way', largestDifferenceV(run, rows));
   });
 
   test('a motor at fixed duty and a converter in regulation load the pack as ngspice says', () => {

@@ -134,7 +134,7 @@ test.skipIf(agm === null)(
       resistanceOhm: null,
       rating: { kind: 'curves', curves },
     };
-    for (const { currentA, rmsMv } of fitCurves(block, curves).curves) {
+    for (const { currentA, rmsMv: ours } of fitCurves(block, curves).curves) {
       checkAgainst({
         chapter: 'Measured discharges',
         quantity: `AGM 17 Ah, curve at ${currentA.toFixed(2)} A met by the fit to it, rms over the run`,
@@ -142,7 +142,7 @@ test.skipIf(agm === null)(
         source: agmSource,
         class: 'measured',
         reference: 0,
-        ours: rmsMv,
+        ours,
         within: { absolute: 60 },
       });
     }
