@@ -14,7 +14,7 @@ export interface ChargeBehaviour {
 
 /**
  * Sealed lead: acceptance from a measured recharge of one 17 Ah AGM block (2.7 A to 14.4 V, J. Electrochem. Soc. 166
- * (2019) A2363, data by the authors). Its side current lies between the float and the boost figure of IEC 62485-2 for
+ * (2019) A2363, data by the authors): tuned on its rise to that voltage, held against the charge of its taper. Its side current lies between the float and the boost figure of IEC 62485-2 for
  * valve-regulated cells (1 and 8 mA/Ah, which are on the safe side) and meets the charge balance of that recharge; it
  * grows by a factor of e each 1/11 V (Schiffer et al., J. Power Sources 168 (2007) 66, from memory). Vented lead: 1 and
  * 4 mA/Ah at 2.23 and 2.40 V (the standard's 5 and 20 hold a safety factor of 5).

@@ -83,6 +83,17 @@ test.skipIf(recharge === null || discharge === null)(
       result.inAh,
       totalAh,
     );
+    // The acceptance was tuned on the rise to 14.4 V; the charge taken after it, while the current tapers, was not.
+    checkAgainst({
+      chapter: 'Measured charges',
+      quantity: 'AGM 17 Ah, charge taken at 14.4 V while the current tapers (not used for tuning)',
+      unit: 'A·h',
+      source,
+      class: 'measured',
+      reference: totalAh - bulkAh,
+      ours: result.inAh - (bulkAh / bulkH) * result.bulkHours,
+      within: { share: 0.08 },
+    });
     // Published with the data: 0.915 to 0.965 of the charge comes back, 0.82 to 0.875 of the energy.
     expect(result.chargeEfficiencyPercent).toBeGreaterThan(91);
     expect(result.chargeEfficiencyPercent).toBeLessThan(97);
