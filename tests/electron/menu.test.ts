@@ -71,7 +71,10 @@ describe('menu', () => {
     const path = join(shell.folder, 'a & b.wain');
     writeFileSync(path, planText());
     await shell.answer('open', path);
-    await shell.call('openPlan', {});
+    const opened = await shell.call('openPlan', {});
+    if (!opened.ok) throw new Error(opened.code);
+    const { handle } = opened.value;
+    await shell.call('setDocumentState', { name: '', handle, unsaved: false });
     const menu = await shell.command<Item>('menuItem', { id: 'recent' });
     expect(menu.items?.[0]).toBe('a && b.wain');
     const recent = await shell.call('recentFiles', {});

@@ -156,7 +156,10 @@ describe('recovery', () => {
     );
     await shell.press('button', 'Open this copy');
     await shell.command('clickMenu', { id: 'place.packs' });
-    expect(await capacity(shell)).toBe('35');
+    await eventually(
+      () => capacity(shell),
+      (value) => value === '35',
+    );
   });
 
   test('edits that never pause are on disk all the same', async () => {
