@@ -62,7 +62,9 @@ try {
         const id = name.toLowerCase().replaceAll(/\W+/g, '-');
         if (readme ? id !== 'run' : wanted !== undefined && !wanted.includes(id)) continue;
         await links.nth(index).click();
-        await page.waitForTimeout(readme ? 6000 : 900);
+        await page.waitForTimeout(900);
+        // The picture of the README shows the spread, which is worked out behind the figures.
+        if (readme) await page.locator('.behind').waitFor({ state: 'detached', timeout: 180_000 });
         const path = readme
           ? join(projectFolder, 'build', 'pictures', 'run-light.png')
           : join(out, `${id}-${colorScheme}-${width}.png`);
