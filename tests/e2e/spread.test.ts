@@ -84,7 +84,7 @@ test('a spread of many cases shows its progress and is broken off at once', asyn
   await openRun(cart);
   await spreadReady(cart);
   const kept = await stripRow(cart, 0).locator('.strip-spread').innerText();
-  await cart.getByRole('button', { name: /^Cases/ }).click();
+  await cart.locator('.spread-cases .choice').click();
   await cart.getByRole('option', { name: '10,000 cases' }).click();
   const bar = cart.getByRole('progressbar', { name: 'Drawing the assumptions anew' });
   await expect(bar).toBeVisible(patient);
@@ -100,8 +100,8 @@ test('a spread of many cases shows its progress and is broken off at once', asyn
   });
   test.info().annotations.push({ type: 'cancel [ms]', description: tookMs.toFixed(0) });
   console.log(`cancelled after ${tookMs.toFixed(0)} ms`);
-  expect(tookMs).toBeLessThan(1000);
-  await expect(stripRow(cart, 0).locator('.strip-spread')).toHaveText(kept);
+  expect(tookMs).toBeLessThan(100);
+  expect(await stripRow(cart, 0).locator('.strip-spread').innerText()).toBe(kept);
   await expect(cart.locator('.behind')).toContainText('Broken off');
 });
 
