@@ -8,17 +8,22 @@ import { useStudy } from '../state/study-store.ts';
 import { appTexts } from '../text/app.ts';
 import { findingTexts } from '../text/findings.ts';
 import { useText } from '../text/use-text.ts';
-import { RulesDialog } from './dialogs/RulesDialog.tsx';
+import { fetchedPart, useFetchedPart } from './fetched-part.ts';
 import { FindingCard } from './FindingCard.tsx';
 import type { Finding } from '#core/findings/finding.ts';
 import { joinFindings, type JoinedFinding } from '#core/findings/join-findings.ts';
 import './findings.css';
+
+const rulesDialog = fetchedPart(
+  async () => (await import('./dialogs/RulesDialog.tsx')).RulesDialog,
+);
 
 /** Every finding in full: what, what follows, what to do, where the rule comes from, and the way to the field. */
 export const FindingsDrawer = () => {
   const text = useText(appTexts);
   const own = useText(findingTexts);
   const [areRulesOpen, setRules] = useState(false);
+  const RulesDialog = useFetchedPart(rulesDialog);
   const { isOpen, optionId } = useFindingsView();
   const { study } = useStudy();
   const findings = study?.findings ?? [];
@@ -57,7 +62,9 @@ export const FindingsDrawer = () => {
         </Button>
         <p className="findings-care">{text.care}</p>
       </div>
-      <RulesDialog isOpen={areRulesOpen} onClose={() => setRules(false)} />
+      {RulesDialog !== null && (
+        <RulesDialog isOpen={areRulesOpen} onClose={() => setRules(false)} />
+      )}
     </Drawer>
   );
 };

@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState, type ComponentType } from 'react';
+import { useEffect, useRef } from 'react';
 import { fieldReached, usePlace } from '../state/place-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
+import { useFetchedPart } from './fetched-part.ts';
 import { findField } from './find-field.ts';
 import { ProblemBanner } from './ProblemBanner.tsx';
 import { places, type Place } from './places.ts';
@@ -58,33 +59,8 @@ export const PlaceFrame = () => {
   );
 };
 
-const loaded = new Map<Place['id'], ComponentType>();
-
-/**
- * The place itself, fetched on the first visit. A suspended place would be rendered at a priority that every other update
- * interrupts: while figures keep coming in, it would never appear.
- */
 const PlaceBody = ({ place }: { readonly place: Place }) => {
   const text = useText(appTexts);
-  const [Body, setBody] = useState<ComponentType | null>(() => loaded.get(place.id) ?? null);
-  const [failure, setFailure] = useState<unknown>(null);
-  useEffect(() => {
-    if (loaded.has(place.id)) return undefined;
-    let isWanted = true;
-    place.load().then(
-      (body) => {
-        loaded.set(place.id, body);
-        if (isWanted) setBody(() => body);
-      },
-      (error: unknown) => {
-        if (isWanted) setFailure(error);
-      },
-    );
-    return () => {
-      isWanted = false;
-    };
-  }, [place]);
-  // To the boundary around it, as any other failure of a place.
-  if (failure !== null) throw failure;
+  const Body = useFetchedPart(place.body);
   return Body === null ? <p className="place-loading">{text.loading}</p> : <Body />;
 };

@@ -1,7 +1,7 @@
-import type { ComponentType } from 'react';
 import type { CommandId } from '#core/commands/command-table.ts';
 import type { IconName } from '../controls/icons.tsx';
 import type { PlaceTexts } from '../text/app.ts';
+import { fetchedPart, type FetchedPart } from './fetched-part.ts';
 
 /**
  * The places of the window, in the order of the job. To add one:
@@ -19,7 +19,7 @@ export interface Place {
   readonly command: CommandId;
   readonly icon: IconName;
   /** Fetched when the place is first gone to. */
-  readonly load: () => Promise<ComponentType>;
+  readonly body: FetchedPart<object>;
   /** Patterns of the plan fields that stand there; the first place that matches is where a link leads. */
   readonly fields: readonly RegExp[];
 }
@@ -29,49 +29,53 @@ export const places: readonly Place[] = [
     id: 'machine',
     command: 'place.machine',
     icon: 'machine',
-    load: async () => (await import('../places/machine/MachinePlace.tsx')).MachinePlace,
+    body: fetchedPart(
+      async () => (await import('../places/machine/MachinePlace.tsx')).MachinePlace,
+    ),
     fields: [/^machine(\.|$)/, /^outings(\.|$)/],
   },
   {
     id: 'packs',
     command: 'place.packs',
     icon: 'packs',
-    load: async () => (await import('../places/packs/PacksPlace.tsx')).PacksPlace,
+    body: fetchedPart(async () => (await import('../places/packs/PacksPlace.tsx')).PacksPlace),
     fields: [/^options(\.|$)/, /^ownParts(\.|$)/],
   },
   {
     id: 'run',
     command: 'place.run',
     icon: 'run',
-    load: async () => (await import('../places/run/RunPlace.tsx')).RunPlace,
+    body: fetchedPart(async () => (await import('../places/run/RunPlace.tsx')).RunPlace),
     fields: [],
   },
   {
     id: 'charging',
     command: 'place.charging',
     icon: 'charging',
-    load: async () => (await import('../places/charging/ChargingPlace.tsx')).ChargingPlace,
+    body: fetchedPart(
+      async () => (await import('../places/charging/ChargingPlace.tsx')).ChargingPlace,
+    ),
     fields: [/^week(\.|$)/],
   },
   {
     id: 'wiring',
     command: 'place.wiring',
     icon: 'wiring',
-    load: async () => (await import('../places/wiring/WiringPlace.tsx')).WiringPlace,
+    body: fetchedPart(async () => (await import('../places/wiring/WiringPlace.tsx')).WiringPlace),
     fields: [/^wiring(\.|$)/],
   },
   {
     id: 'bench',
     command: 'place.bench',
     icon: 'bench',
-    load: async () => (await import('../places/bench/BenchPlace.tsx')).BenchPlace,
+    body: fetchedPart(async () => (await import('../places/bench/BenchPlace.tsx')).BenchPlace),
     fields: [/^bench(\.|$)/],
   },
   {
     id: 'sheet',
     command: 'place.sheet',
     icon: 'sheet',
-    load: async () => (await import('../places/sheet/SheetPlace.tsx')).SheetPlace,
+    body: fetchedPart(async () => (await import('../places/sheet/SheetPlace.tsx')).SheetPlace),
     fields: [],
   },
 ];

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { nominalVoltageV } from '#core/run/run-outing.ts';
+import { nominalVoltageV } from '#core/pack/nominal-voltage.ts';
 import type { LogDoubt, LogMapping, LogProblem } from '#core/bench/index.ts';
 import type { LogLoad } from '#core/plan/schema/leg-load.ts';
 import type { BenchAnswer, BenchRequest, FitAnswer, LogSummary } from '../workers/bench-message.ts';

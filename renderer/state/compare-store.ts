@@ -1,13 +1,9 @@
 import { create } from 'zustand';
-import { openWork } from '#core/compare/work/work.ts';
-import { summariseSensitivity, sensitivityTrials } from '#core/compare/sensitivity/sensitivity.ts';
 import type { OptionSensitivity } from '#core/compare/sensitivity/sensitivity.ts';
-import { summariseBand, type OptionBand } from '#core/compare/spread/band.ts';
-import { defaultSpreadWishes, spreadRows } from '#core/compare/spread/spread-plan.ts';
-import type { SpreadWishes } from '#core/compare/spread/spread-plan.ts';
+import type { OptionBand } from '#core/compare/spread/band.ts';
+import { defaultSpreadWishes } from '#core/compare/spread/spread-wishes.ts';
+import type { SpreadWishes } from '#core/compare/spread/spread-wishes.ts';
 import type { PlanSpread } from '#core/compare/spread/spread.ts';
-import { summariseSpread } from '#core/compare/spread/summarise-spread.ts';
-import { spreadFindings } from '#core/findings/spread-findings.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 import type { Job, JobListener, Progress } from '../workers/compare-pool.ts';
 import type { WorkKind } from '#core/compare/work/work.ts';
@@ -51,6 +47,9 @@ const pauseMs = 600;
 const bandCases = 120;
 const bandPoints = 240;
 
+type CompareWork = typeof import('./compare-work.ts');
+
+let work: CompareWork | null = null;
 let plan: Plan | null = null;
 let outingId: string | undefined;
 let job: Job | null = null;
@@ -74,9 +73,21 @@ function goOn(): void {
   const { running, isStopped, failure } = useCompare.getState();
   const waits = useStudyState.getState().stale;
   if (plan === null || waits || running !== null || isStopped || failure !== null) return;
-  if (isDue('spread')) startSpread(plan);
-  else if (isDue('sensitivity')) startSensitivity(plan);
-  else if (isDue('band')) startBand(plan);
+  if (work === null) fetchWork();
+  else if (isDue('spread')) startSpread(work, plan);
+  else if (isDue('sensitivity')) startSensitivity(work, plan);
+  else if (isDue('band')) startBand(work, plan);
+}
+
+/** Kept out of the code the first figures wait for. */
+function fetchWork(): void {
+  import('./compare-work.ts').then(
+    (fetched) => {
+      work = fetched;
+      goOn();
+    },
+    (error: unknown) => set({ failure: error instanceof Error ? error.message : String(error) }),
+  );
 }
 
 function listener<K extends WorkKind>(
@@ -106,39 +117,41 @@ const wishesNow = (): SpreadWishes => ({
   ...(outingId === undefined ? {} : { outingId }),
 });
 
-function startSpread(of: Plan): void {
+function startSpread(use: CompareWork, of: Plan): void {
   const wishes = wishesNow();
   job = comparePool().run(
     { kind: 'spread', plan: of, wishes },
-    spreadRows(wishes),
+    use.spreadRows(wishes),
     listener<'spread'>('spread', (parts) => {
-      const spread = summariseSpread(of, wishes, parts);
+      const spread = use.summariseSpread(of, wishes, parts);
       set({ spread });
       const { base } = useStudyState.getState();
       if (base !== null)
         addFindings(
           'spread',
-          spreadFindings(of, base.options, spread, useSettings.getState().language),
+          use.spreadFindings(of, base.options, spread, useSettings.getState().language),
         );
     }),
   );
 }
 
-function startSensitivity(of: Plan): void {
+function startSensitivity(use: CompareWork, of: Plan): void {
   const wishes = outingId === undefined ? {} : { outingId };
-  const work = { kind: 'sensitivity', plan: of, wishes } as const;
+  const wanting = { kind: 'sensitivity', plan: of, wishes } as const;
   job = comparePool().run(
-    work,
-    openWork<'sensitivity'>(work).count,
+    wanting,
+    use.openWork<'sensitivity'>(wanting).count,
     listener<'sensitivity'>('sensitivity', (parts) => {
       const inOrder = parts.toSorted((one, other) => one.from - other.from);
       const minutes = Float64Array.from(inOrder.flatMap((part) => [...part.minutes]));
-      set({ sensitivity: summariseSensitivity(of, sensitivityTrials(of, wishes), minutes) });
+      set({
+        sensitivity: use.summariseSensitivity(of, use.sensitivityTrials(of, wishes), minutes),
+      });
     }),
   );
 }
 
-function startBand(of: Plan): void {
+function startBand(use: CompareWork, of: Plan): void {
   const wishes = wishesNow();
   const { spread } = useCompare.getState();
   const longest = Math.max(1, ...(spread?.options ?? []).map(({ high }) => high.value));
@@ -149,7 +162,7 @@ function startBand(of: Plan): void {
     caseCount,
     listener<'band'>('band', (parts) =>
       set({
-        bands: summariseBand(
+        bands: use.summariseBand(
           of.options.map(({ id }) => id),
           grid,
           caseCount,

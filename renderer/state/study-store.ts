@@ -7,7 +7,7 @@ import { announce } from './toast-store.ts';
 import { appTexts } from '../text/app.ts';
 import { textNow } from '../text/use-text.ts';
 import type { Finding } from '#core/findings/finding.ts';
-import { mergeFindings } from '#core/findings/week-findings.ts';
+import { mergeFindings } from '#core/findings/merge-findings.ts';
 import type { PlanProblem } from '#core/plan/problem.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 import type { PlanStudy } from '#core/study/study.ts';

@@ -1,5 +1,4 @@
 import { peukertTimeFormula } from '#core/formulas/rate/peukert-time.ts';
-import { blockExponent } from '#core/study/rate-figures.ts';
 import type { Language } from '#core/plan/language.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 import type { OptionStudy } from '#core/study/study.ts';
@@ -42,7 +41,7 @@ export function peukertWorking(
   const text = workingTexts[language];
   const words = runTexts[language];
   const { block, parallelCount } = option.pack;
-  const exponent = blockExponent(block);
+  const exponent = study.peukertExponent;
   const currentA = study.run.averageCurrentA / parallelCount;
   const path = `options.${index}.pack.block`;
   const evaluated = peukertTimeFormula.evaluate({

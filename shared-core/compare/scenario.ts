@@ -2,7 +2,8 @@ import type { Machine } from '../plan/schema/machine.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
 import type { Plan } from '../plan/schema/plan.ts';
-import { nominalVoltageV, runOuting } from '../run/run-outing.ts';
+import { nominalVoltageV } from '../pack/nominal-voltage.ts';
+import { runOuting } from '../run/run-outing.ts';
 import { needsOutingSource } from '../drive/outing-source.ts';
 import type { RunResult } from '../run/result.ts';
 

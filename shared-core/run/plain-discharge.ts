@@ -5,7 +5,7 @@ import type { Load } from '../plan/schema/load.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { RunResult } from './result.ts';
 import type { RunSetup } from './setup.ts';
-import { nominalVoltageV } from './run-outing.ts';
+import { nominalVoltageV } from '../pack/nominal-voltage.ts';
 import { simulate } from './simulate.ts';
 
 /** A discharge on the test bench: one steady load, nothing else connected. */

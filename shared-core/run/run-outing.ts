@@ -1,5 +1,4 @@
 import { accessoryDemands, isIdle } from '../accessories/demands.ts';
-import { chemistryTraits } from '../battery/chemistry.ts';
 import { expandPack } from '../pack/expand-pack.ts';
 import type { PackModel } from '../pack/pack-model.ts';
 import type { Machine } from '../plan/schema/machine.ts';
@@ -7,6 +6,7 @@ import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
 import { needsOutingSource } from '../drive/outing-source.ts';
 import { outingLoads } from './outing-loads.ts';
+import { nominalVoltageV } from '../pack/nominal-voltage.ts';
 import type { OutingLoads } from './outing-loads.ts';
 import type { RunResult } from './result.ts';
 import type { RunSetup, Stepping } from './setup.ts';
@@ -16,11 +16,6 @@ import { simulate } from './simulate.ts';
 const toleranceShare = 0.01 / 24;
 /** Driven legs bring their own short steps through each start; more is allowed there. */
 const drivenToleranceShare = 0.06 / 24;
-
-/** Nominal voltage of an option's pack [V]. */
-export function nominalVoltageV({ pack }: Pick<Option, 'pack'>): number {
-  return pack.seriesCount * pack.block.cellGroups * chemistryTraits[pack.block.chemistry].nominalV;
-}
 
 export interface RunChoices {
   /** False switches every accessory off, and with them the converter. */

@@ -1,4 +1,4 @@
-import { defaultSpreadWishes } from '../compare/spread/spread-plan.ts';
+import { defaultSpreadWishes } from '../compare/spread/spread-wishes.ts';
 import type { RunResult } from '../run/result.ts';
 
 /** Rows of the time series that all cases of a driven outing may take together; about two seconds of work. */

@@ -9,12 +9,13 @@ import { expandPack } from '../pack/expand-pack.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
 import type { Plan } from '../plan/schema/plan.ts';
-import { nominalVoltageV, runOuting } from '../run/run-outing.ts';
+import { nominalVoltageV } from '../pack/nominal-voltage.ts';
+import { runOuting } from '../run/run-outing.ts';
 import { startAfterRun } from '../charge/charge-option.ts';
 import { matchCharger } from '../charge/match-charger.ts';
 import type { Language } from '../plan/language.ts';
 import { peukertReasons } from './peukert-reasons.ts';
-import { peukertMinutes, plainMinutes } from './rate-figures.ts';
+import { blockExponent, peukertMinutes, plainMinutes } from './rate-figures.ts';
 import type { OptionStudy } from './study.ts';
 
 /** Works out everything the screens, the sheet and the headless command show of one option on one outing. */
@@ -56,6 +57,7 @@ export function studyOption(
       withoutAccessories.runTimeMin > 0 ? (100 * costMin) / withoutAccessories.runTimeMin : 0,
     plainMin: plainMinutes(pack, run.averageCurrentA, option.startPercent),
     peukertMin,
+    peukertExponent: blockExponent(pack.block),
     peukertReasons: peukertReasons(option, outing, run, peukertMin),
     rating: ratingReport(block),
     standbyDaysToHalf: daysTo(0.5),

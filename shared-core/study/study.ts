@@ -18,6 +18,8 @@ export interface OptionStudy {
   readonly plainMin: number;
   /** Peukert's quick figure at the average current [min]. */
   readonly peukertMin: number;
+  /** The exponent it uses: as given, fitted to the rating points, or the chemistry's. */
+  readonly peukertExponent: number;
   /** What Peukert's figure leaves out of this run. */
   readonly peukertReasons: readonly PeukertReason[];
   /** How well the block's model meets its rating, and what had to be assumed. */

@@ -1,7 +1,8 @@
 import type { Machine } from '../plan/schema/machine.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { Outing } from '../plan/schema/outing.ts';
-import { nominalVoltageV, runOuting } from '../run/run-outing.ts';
+import { nominalVoltageV } from '../pack/nominal-voltage.ts';
+import { runOuting } from '../run/run-outing.ts';
 
 /** One outing at one temperature: how long it can last from a charge, and the charge it ends at. */
 export interface OutingTable {

@@ -6,7 +6,7 @@ import type { Charger } from '../plan/schema/charger.ts';
 import type { Option } from '../plan/schema/option.ts';
 import type { Plan } from '../plan/schema/plan.ts';
 import type { Week } from '../plan/schema/week.ts';
-import { nominalVoltageV } from '../run/run-outing.ts';
+import { nominalVoltageV } from '../pack/nominal-voltage.ts';
 import { ambientC, monthOfWeek, temperatureBin } from './ambient.ts';
 import { chargeTable, type ChargeTable } from './charge-table.ts';
 import { outingTable, type OutingTable } from './outing-table.ts';

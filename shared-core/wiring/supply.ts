@@ -1,7 +1,7 @@
 import { readUniform } from '../battery/uniform-table.ts';
 import { expandPack } from '../pack/expand-pack.ts';
 import type { Option } from '../plan/schema/option.ts';
-import { nominalVoltageV } from '../run/run-outing.ts';
+import { nominalVoltageV } from '../pack/nominal-voltage.ts';
 
 /** The pack as the wiring sees it: strings of one voltage behind one resistance. */
 export interface Supply {

@@ -3,12 +3,8 @@ import { valueAt } from '#core/compare/inputs/value-at.ts';
 import type { Scenario } from '#core/compare/scenario.ts';
 import { estimatedPercentile } from '#core/compare/spread/percentile-error.ts';
 import { latinColumn } from '#core/compare/spread/latin-sample.ts';
-import {
-  caseScenario,
-  sampleOptions,
-  spreadPlan,
-  type SpreadWishes,
-} from '#core/compare/spread/spread-plan.ts';
+import { type SpreadWishes } from '#core/compare/spread/spread-wishes.ts';
+import { caseScenario, sampleOptions, spreadPlan } from '#core/compare/spread/spread-plan.ts';
 import { libraryBlock } from '#core/library/index.ts';
 import { expandPack } from '#core/pack/expand-pack.ts';
 import { newOption, newPack, newPlan } from '#core/plan/defaults.ts';

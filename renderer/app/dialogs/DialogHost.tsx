@@ -1,13 +1,21 @@
 import { useDocument } from '../../state/document-store.ts';
+import { fetchedPart, useFetchedPart } from '../fetched-part.ts';
 import { AboutDialog } from './AboutDialog.tsx';
 import { ChangedOutsideDialog, UnsavedDialog } from './question-dialogs.tsx';
 import { CommandPalette } from './CommandPalette.tsx';
 import { FailureDialog } from './FailureDialog.tsx';
-import { FormulaDialog } from './FormulaDialog.tsx';
 import { NewPlanDialog } from './NewPlanDialog.tsx';
 import { RecoveryDialog } from './RecoveryDialog.tsx';
 import { SampleDialog } from './SampleDialog.tsx';
 import { ShortcutDialog } from './ShortcutDialog.tsx';
+
+const formulaDialog = fetchedPart(async () => (await import('./FormulaDialog.tsx')).FormulaDialog);
+
+/** The catalogue brings every formula with it. */
+const Formulas = () => {
+  const FormulaDialog = useFetchedPart(formulaDialog);
+  return FormulaDialog === null ? null : <FormulaDialog />;
+};
 
 /** The one dialog that stands open, if any. */
 export const DialogHost = () => {
@@ -34,6 +42,6 @@ export const DialogHost = () => {
     case 'about':
       return <AboutDialog />;
     case 'formulas':
-      return <FormulaDialog />;
+      return <Formulas />;
   }
 };

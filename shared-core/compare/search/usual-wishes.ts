@@ -3,7 +3,7 @@ import { chemistrySchema } from '../../plan/schema/block.ts';
 import type { Block } from '../../plan/schema/block.ts';
 import type { Charger } from '../../plan/schema/charger.ts';
 import type { Plan } from '../../plan/schema/plan.ts';
-import { nominalVoltageV } from '../../run/run-outing.ts';
+import { nominalVoltageV } from '../../pack/nominal-voltage.ts';
 import { outingOf } from '../scenario.ts';
 import type { SearchWishes } from './candidate.ts';
 

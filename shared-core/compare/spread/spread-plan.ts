@@ -2,24 +2,13 @@ import type { Plan } from '../../plan/schema/plan.ts';
 import type { EndCause } from '../../run/result.ts';
 import type { UncertainInput } from '../inputs/input.ts';
 import { uncertainInputs } from '../inputs/uncertain-inputs.ts';
-import type { OwnRanges } from '../inputs/uncertain-inputs.ts';
 import { valueAt } from '../inputs/value-at.ts';
 import { outingOf, quickRun, scenarioOf } from '../scenario.ts';
 import type { Scenario } from '../scenario.ts';
+import { defaultSpreadWishes, type SpreadWishes } from './spread-wishes.ts';
 import { latinColumn } from './latin-sample.ts';
 import type { PlanSpread, SpreadPart } from './spread.ts';
 import { summariseSpread } from './summarise-spread.ts';
-
-/** What is asked of a spread. */
-export interface SpreadWishes {
-  readonly outingId?: string;
-  /** Cases, 10 to 20,000. */
-  readonly caseCount: number;
-  readonly seed: number;
-  readonly ranges?: OwnRanges;
-}
-
-export const defaultSpreadWishes: SpreadWishes = { caseCount: 500, seed: 1 };
 
 /** An option with its inputs and the sample of each: any row can be run by itself, in any order, by any worker. */
 export interface SampledOption {

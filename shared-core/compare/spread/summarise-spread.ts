@@ -9,7 +9,7 @@ import type {
   PlanSpread,
   SpreadPart,
 } from './spread.ts';
-import type { SpreadWishes } from './spread-plan.ts';
+import type { SpreadWishes } from './spread-wishes.ts';
 
 /** Puts the parts together, whatever their number and order, and reads the figures from the whole. */
 export function summariseSpread(

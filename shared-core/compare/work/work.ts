@@ -8,7 +8,7 @@ import type { SensitivityWishes } from '../sensitivity/sensitivity.ts';
 import { bandPart } from '../spread/band.ts';
 import type { BandGrid, BandPart } from '../spread/band.ts';
 import { sampleOptions, spreadPart, spreadRows } from '../spread/spread-plan.ts';
-import type { SpreadWishes } from '../spread/spread-plan.ts';
+import type { SpreadWishes } from '../spread/spread-wishes.ts';
 import type { SpreadPart } from '../spread/spread.ts';
 
 /** What each kind of work starts from and what a piece of it gives. */

@@ -1,4 +1,4 @@
-import { nominalVoltageV } from '../../run/run-outing.ts';
+import { nominalVoltageV } from '../../pack/nominal-voltage.ts';
 import { driveTrain } from '../../drive/drive-train.ts';
 import type { Rule } from '../rule.ts';
 import { optionRule, planRule } from '../rule.ts';

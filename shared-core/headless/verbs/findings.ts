@@ -1,7 +1,8 @@
 import { mustStop } from '../../findings/plan-findings.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { joinFindings, type JoinedFinding } from '../../findings/join-findings.ts';
-import { mergeFindings, weekFindings } from '../../findings/week-findings.ts';
+import { mergeFindings } from '../../findings/merge-findings.ts';
+import { weekFindings } from '../../findings/week-findings.ts';
 import type { Language } from '../../plan/language.ts';
 import { studyPlan } from '../../study/study-plan.ts';
 import { findOuting } from '../find-outing.ts';

@@ -1,4 +1,5 @@
-import { defaultSpreadWishes, spreadPlan } from '../../compare/spread/spread-plan.ts';
+import { defaultSpreadWishes } from '../../compare/spread/spread-wishes.ts';
+import { spreadPlan } from '../../compare/spread/spread-plan.ts';
 import { formatFixed } from '../../units/index.ts';
 import { alignedTable } from '../aligned-table.ts';
 import { findOuting } from '../find-outing.ts';

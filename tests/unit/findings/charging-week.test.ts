@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding, FindingId } from '#core/findings/finding.ts';
-import { mergeFindings, weekFindings } from '#core/findings/week-findings.ts';
+import { mergeFindings } from '#core/findings/merge-findings.ts';
+import { weekFindings } from '#core/findings/week-findings.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 import type { Week } from '#core/plan/schema/week.ts';
 import { newWeek } from '#core/week/index.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { mergeFindings, weekFindings } from '#core/findings/week-findings.ts';
+import { mergeFindings } from '#core/findings/merge-findings.ts';
+import { weekFindings } from '#core/findings/week-findings.ts';
 import { verbs } from '#core/headless/verbs.ts';
 import { sampleNames, samplePlan } from '#core/plan/samples/index.ts';
 import { readPlan } from '#core/plan/read-plan.ts';
