@@ -8,7 +8,7 @@ import { useStudy } from '../state/study-store.ts';
 import { appTexts } from '../text/app.ts';
 import { findingTexts } from '../text/findings.ts';
 import { useText } from '../text/use-text.ts';
-import { fetchedPart, useFetchedPart } from './fetched-part.ts';
+import { Fetched, fetchedPart } from './Fetched.tsx';
 import { FindingCard } from './FindingCard.tsx';
 import type { Finding } from '#core/findings/finding.ts';
 import { joinFindings, type JoinedFinding } from '#core/findings/join-findings.ts';
@@ -23,7 +23,6 @@ export const FindingsDrawer = () => {
   const text = useText(appTexts);
   const own = useText(findingTexts);
   const [areRulesOpen, setRules] = useState(false);
-  const RulesDialog = useFetchedPart(rulesDialog);
   const { isOpen, optionId } = useFindingsView();
   const { study } = useStudy();
   const findings = study?.findings ?? [];
@@ -62,9 +61,10 @@ export const FindingsDrawer = () => {
         </Button>
         <p className="findings-care">{text.care}</p>
       </div>
-      {RulesDialog !== null && (
-        <RulesDialog isOpen={areRulesOpen} onClose={() => setRules(false)} />
-      )}
+      <Fetched
+        part={rulesDialog}
+        props={{ isOpen: areRulesOpen, onClose: () => setRules(false) }}
+      />
     </Drawer>
   );
 };

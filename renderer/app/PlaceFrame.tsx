@@ -3,10 +3,10 @@ import { fieldReached, usePlace } from '../state/place-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
-import { useFetchedPart } from './fetched-part.ts';
+import { Fetched } from './Fetched.tsx';
 import { findField } from './find-field.ts';
 import { ProblemBanner } from './ProblemBanner.tsx';
-import { places, type Place } from './places.ts';
+import { places } from './places.ts';
 
 /** The place on screen. A link to a field waits here until the field is there, then gives it the focus. */
 export const PlaceFrame = () => {
@@ -53,14 +53,12 @@ export const PlaceFrame = () => {
     >
       <ProblemBanner />
       <ErrorBoundary>
-        <PlaceBody place={place} />
+        <Fetched
+          part={place.body}
+          props={{}}
+          waiting={<p className="place-loading">{text.loading}</p>}
+        />
       </ErrorBoundary>
     </main>
   );
-};
-
-const PlaceBody = ({ place }: { readonly place: Place }) => {
-  const text = useText(appTexts);
-  const Body = useFetchedPart(place.body);
-  return Body === null ? <p className="place-loading">{text.loading}</p> : <Body />;
 };

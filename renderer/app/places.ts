@@ -1,7 +1,7 @@
 import type { CommandId } from '#core/commands/command-table.ts';
 import type { IconName } from '../controls/icons.tsx';
 import type { PlaceTexts } from '../text/app.ts';
-import { fetchedPart, type FetchedPart } from './fetched-part.ts';
+import { fetchedPart, type FetchedPart } from './Fetched.tsx';
 
 /**
  * The places of the window, in the order of the job. To add one:

@@ -1,5 +1,5 @@
 import { useDocument } from '../../state/document-store.ts';
-import { fetchedPart, useFetchedPart } from '../fetched-part.ts';
+import { Fetched, fetchedPart } from '../Fetched.tsx';
 import { AboutDialog } from './AboutDialog.tsx';
 import { ChangedOutsideDialog, UnsavedDialog } from './question-dialogs.tsx';
 import { CommandPalette } from './CommandPalette.tsx';
@@ -9,13 +9,8 @@ import { RecoveryDialog } from './RecoveryDialog.tsx';
 import { SampleDialog } from './SampleDialog.tsx';
 import { ShortcutDialog } from './ShortcutDialog.tsx';
 
+/** Brings every formula of the catalogue with it. */
 const formulaDialog = fetchedPart(async () => (await import('./FormulaDialog.tsx')).FormulaDialog);
-
-/** The catalogue brings every formula with it. */
-const Formulas = () => {
-  const FormulaDialog = useFetchedPart(formulaDialog);
-  return FormulaDialog === null ? null : <FormulaDialog />;
-};
 
 /** The one dialog that stands open, if any. */
 export const DialogHost = () => {
@@ -42,6 +37,6 @@ export const DialogHost = () => {
     case 'about':
       return <AboutDialog />;
     case 'formulas':
-      return <Formulas />;
+      return <Fetched part={formulaDialog} props={{}} />;
   }
 };

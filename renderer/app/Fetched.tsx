@@ -1,4 +1,4 @@
-import { useEffect, useState, type ComponentType } from 'react';
+import { createElement, useEffect, useState, type ComponentType, type ReactNode } from 'react';
 
 /** A part of the window whose code is fetched when it is first shown. */
 export interface FetchedPart<Props> {
@@ -14,7 +14,7 @@ export const fetchedPart = <Props extends object = object>(
  * The component, or null until it is there. A suspended part would be rendered at a priority that every other update
  * interrupts: while figures keep coming in, it would never appear. A failure to fetch goes to the boundary around.
  */
-export function useFetchedPart<Props>(part: FetchedPart<Props>): ComponentType<Props> | null {
+function useFetchedPart<Props>(part: FetchedPart<Props>): ComponentType<Props> | null {
   const [, setCount] = useState(0);
   const [failure, setFailure] = useState<unknown>(null);
   useEffect(() => {
@@ -36,3 +36,20 @@ export function useFetchedPart<Props>(part: FetchedPart<Props>): ComponentType<P
   if (failure !== null) throw failure;
   return part.loaded;
 }
+
+interface FetchedProps<Props extends object> {
+  readonly part: FetchedPart<Props>;
+  readonly props: Props;
+  /** What stands there until then. */
+  readonly waiting?: ReactNode;
+}
+
+/** Shows a part as soon as its code is there. */
+export const Fetched = <Props extends object>({
+  part,
+  props,
+  waiting = null,
+}: FetchedProps<Props>) => {
+  const component = useFetchedPart(part);
+  return component === null ? waiting : createElement(component, props);
+};
