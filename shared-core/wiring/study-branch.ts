@@ -99,7 +99,7 @@ export function studyBranch(inputs: BranchInputs): BranchStudy {
     peakA,
     sizingA,
     wayDropV,
-    wayDropPercent: (100 * wayDropV) / zoneV,
+    wayDropPercent: percentOfZone(wayDropV, zoneV),
     guard,
     faultNearA: fault.nearA,
     faultFarA: fault.farA,
@@ -120,6 +120,12 @@ export function studyBranch(inputs: BranchInputs): BranchStudy {
   };
 }
 
+/** A loss against the voltage of its zone [%]; where the zone is dead, any loss is the whole of it. */
+function percentOfZone(lossV: number, zoneV: number): number {
+  if (lossV === 0) return 0;
+  return zoneV > 0 ? (100 * lossV) / zoneV : 100;
+}
+
 function branchState(solution: StateSolution, inputs: BranchInputs): BranchState {
   const { topology, index, resistance, share, zoneV } = inputs;
   const entry = topology.branches[index]!;
@@ -133,7 +139,7 @@ function branchState(solution: StateSolution, inputs: BranchInputs): BranchState
     fromV: solution.voltageV[entry.from]!,
     toV: solution.voltageV[entry.to]!,
     dropV,
-    dropPercent: (100 * dropV) / zoneV,
+    dropPercent: percentOfZone(dropV, zoneV),
     heatW: dropV * Math.abs(signed),
   };
 }

@@ -1,6 +1,15 @@
 import { checkPlan, readPlan } from '#core/plan/read-plan.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 import { writePlan } from '#core/plan/write-plan.ts';
+import {
+  buildSheet,
+  gatherSheetFacts,
+  sheetHtml,
+  sheetPartIds,
+  sheetTables,
+  sheetText,
+  tableCsv,
+} from '#core/sheet/index.ts';
 import { studyCharging } from '#core/study/study-charging.ts';
 import { studyPlan } from '#core/study/study-plan.ts';
 import { weekStudyOf } from '#core/week/week-study-of.ts';
@@ -25,6 +34,22 @@ const must = (value: unknown, what: string): void => {
   if (found !== null) throw new Error(`${what}${found}`);
 };
 
+/**
+ * The sheet of one option as page, text and tables: the first, in English, or the last, in German. A sheet runs the
+ * whole plan, so that one of each would only repeat it; the spread has tests of its own.
+ */
+function workSheet(plan: Plan): void {
+  const english = plan.options.length % 2 === 0;
+  const option = plan.options.at(english ? 0 : -1)!;
+  const [language, units] = english ? (['en', 'metric'] as const) : (['de', 'us'] as const);
+  const facts = gatherSheetFacts(plan, option, { language, spread: false });
+  const sheet = buildSheet(facts, { language, units, date: '2026-02-03', version: '9.8.7' });
+  must(sheet, 'sheet');
+  must(sheetHtml(sheet, sheetPartIds, 'a4'), 'sheet page');
+  must(sheetText(sheet, sheetPartIds), 'sheet text');
+  for (const table of sheetTables(sheet, sheetPartIds)) must(tableCsv(table), 'sheet table');
+}
+
 /** Everything the program computes of a plan; throws when a number is not finite or anything else goes wrong. */
 export function workPlan(plan: Plan): void {
   const again = readPlan(writePlan(plan));
@@ -46,6 +71,7 @@ export function workPlan(plan: Plan): void {
       must(coordinate(wires, branch, wiring.startSeconds, 'en'), 'coordination');
     must(diagramSvg(diagramOf(wires, 'cruising', 'en'), plan.name), 'diagram');
   }
+  workSheet(plan);
 }
 
 /** A value that may be a plan: worked through, or refused with a problem that says where and how to mend it. */
