@@ -16,7 +16,44 @@ const share = 0.05;
 const formulasFolder = join(projectFolder, 'shared-core', 'formulas');
 
 /** Calls whose numbers describe an input or a text, not the physics. */
-const describing = new Set(['number', 'list', 'gauge', 'word', 'slice', 'toFixed', 'at']);
+const describing = new Set([
+  'number',
+  'list',
+  'gauge',
+  'word',
+  'slice',
+  'toFixed',
+  'toPrecision',
+  'at',
+]);
+
+/** Numbers that are no constants of the physics, by file and the text of their line, and why. */
+const passedOver = [
+  ['wiring/ampacity-table.ts', /upTo:/, 'a count of wires: 5 % more is no whole wire more', 'upTo'],
+  ['wiring/ampacity.ts', /bundled = 1/, 'a count of wires'],
+  ['wiring/flexible-conductors.ts', /< 1e-6/, 'a tolerance for finding a row'],
+  ['charge/linear-charge.ts', /1e-12/, 'a tolerance for rounding', '1e-12'],
+  ['rate/peukert-exponent.ts', /1e-9/, 'a tolerance for rounding'],
+  ['rate/two-well-lifetime.ts', /1e-14/, 'a tolerance of the root search'],
+  ['rate/two-well-fit.ts', /leastShare =|slowestPerH =|fastestPerH =/, 'a bound of the search'],
+  ['rate/two-well-fit.ts', /start:|\.map\(\(rate\)/, 'where the search begins and how far it goes'],
+  ['rate/two-well-fit.ts', /\.size < 3/, 'a count of ratings: 5 % more is no rating more'],
+  ['rate/two-well-pulsed-lifetime.ts', /mostCycles = |cycle \+= 1/, 'a count of cycles'],
+];
+
+/** Whether the list passes over a number; a fourth entry keeps it to the number written so behind that word. */
+const isPassedOver = (file, source, constant) => {
+  const begin = source.lastIndexOf('\n', constant.start) + 1;
+  const line = source.slice(begin, source.indexOf('\n', constant.end));
+  const written = source.slice(constant.start, constant.end);
+  const before = source.slice(begin, constant.start);
+  return passedOver.some(
+    ([name, pattern, , only]) =>
+      file.split('\\').join('/').endsWith(name) &&
+      pattern.test(line) &&
+      (only === undefined || written === only || before.trimEnd().endsWith(`${only}:`)),
+  );
+};
 
 const nameOfCall = (node) => node.callee.name ?? node.callee.property?.name ?? '';
 
@@ -47,7 +84,8 @@ const constantsIn = (source, file) => {
       if (key !== 'parent' && key !== 'typeAnnotation') visit(child);
   };
   visit(parseSync(file, source).program.body);
-  return found.map((constant) => ({
+  const physics = found.filter((constant) => !isPassedOver(file, source, constant));
+  return physics.map((constant) => ({
     ...constant,
     line: source.slice(0, constant.start).split('\n').length,
   }));
