@@ -3,7 +3,12 @@ import { valueAt } from '#core/compare/inputs/value-at.ts';
 import { latinColumn } from '#core/compare/spread/latin-sample.ts';
 import { estimatedPercentile } from '#core/compare/spread/percentile-error.ts';
 import { defaultSpreadWishes } from '#core/compare/spread/spread-wishes.ts';
-import { sampleOptions, spreadPart, spreadPlan, spreadRows } from '#core/compare/spread/spread-plan.ts';
+import {
+  sampleOptions,
+  spreadPart,
+  spreadPlan,
+  spreadRows,
+} from '#core/compare/spread/spread-plan.ts';
 import { summariseSpread } from '#core/compare/spread/summarise-spread.ts';
 import { planSensitivity } from '#core/compare/sensitivity/sensitivity.ts';
 import { normalQuantile } from '#core/numerics/normal-quantile.ts';
