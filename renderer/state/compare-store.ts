@@ -8,6 +8,7 @@ import type { Plan } from '#core/plan/schema/plan.ts';
 import type { Job, JobListener, Progress } from '../workers/compare-pool.ts';
 import type { WorkKind } from '#core/compare/work/work.ts';
 import { comparePool } from './compare-pool-of-page.ts';
+import { failureText } from './failure-text.ts';
 import { useSettings } from './settings-store.ts';
 import { addFindings, useStudyState } from './study-store.ts';
 
@@ -86,7 +87,7 @@ function fetchWork(): void {
       work = fetched;
       goOn();
     },
-    (error: unknown) => set({ failure: error instanceof Error ? error.message : String(error) }),
+    (error: unknown) => set({ failure: failureText(error) }),
   );
 }
 

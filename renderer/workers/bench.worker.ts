@@ -1,4 +1,5 @@
 import '../state/page-policy.ts';
+import { failureText } from '../state/failure-text.ts';
 import {
   createLogReader,
   fitBlock,
@@ -14,15 +15,9 @@ import {
 import { logLoadOf } from '#core/drive/log-load.ts';
 import { dischargeWindow } from '#core/bench/log/discharge-window.ts';
 import type { BenchAnswer, BenchRequest, LogSummary, RunSummary } from './bench-message.ts';
+import { workerScope } from './worker-scope.ts';
 
-/** The part of a dedicated worker's global that is used here; the page's own types describe a window. */
-const scope = globalThis as unknown as {
-  addEventListener(
-    type: 'message',
-    listener: (event: { readonly data: BenchRequest }) => void,
-  ): void;
-  postMessage(answer: BenchAnswer, transfer: readonly ArrayBuffer[]): void;
-};
+const scope = workerScope<BenchRequest, BenchAnswer>();
 
 const post = (answer: BenchAnswer): void => scope.postMessage(answer, []);
 
@@ -157,7 +152,7 @@ scope.addEventListener('message', ({ data }) => {
     post({
       kind: 'failed',
       id: 'id' in data ? data.id : null,
-      message: error instanceof Error ? error.message : String(error),
+      message: failureText(error),
     }),
   );
 });

@@ -1,15 +1,10 @@
 import '../state/page-policy.ts';
+import { failureText } from '../state/failure-text.ts';
 import { studyCharging } from '#core/study/study-charging.ts';
 import type { ChargingAnswer, ChargingRequest } from './charging-message.ts';
+import { workerScope } from './worker-scope.ts';
 
-/** The part of a dedicated worker's global that is used here; the page's own types describe a window. */
-const scope = globalThis as unknown as {
-  addEventListener(
-    type: 'message',
-    listener: (event: { readonly data: ChargingRequest }) => void,
-  ): void;
-  postMessage(answer: ChargingAnswer, transfer: readonly ArrayBuffer[]): void;
-};
+const scope = workerScope<ChargingRequest, ChargingAnswer>();
 
 const answerTo = ({ ticket, plan, outingId, after, language }: ChargingRequest): ChargingAnswer => {
   try {
@@ -18,7 +13,7 @@ const answerTo = ({ ticket, plan, outingId, after, language }: ChargingRequest):
     return {
       kind: 'failed',
       ticket,
-      message: error instanceof Error ? error.message : String(error),
+      message: failureText(error),
     };
   }
 };

@@ -1,16 +1,11 @@
 import '../state/page-policy.ts';
+import { failureText } from '../state/failure-text.ts';
 import { openWork, type OpenWork, type WorkKind } from '#core/compare/work/work.ts';
 import { buffersOf } from './buffers-of.ts';
 import type { CompareAnswer, CompareRequest } from './compare-message.ts';
+import { workerScope } from './worker-scope.ts';
 
-/** The part of a dedicated worker's global that is used here; the page's own types describe a window. */
-const scope = globalThis as unknown as {
-  addEventListener(
-    type: 'message',
-    listener: (event: { readonly data: CompareRequest }) => void,
-  ): void;
-  postMessage(answer: CompareAnswer, transfer: readonly ArrayBuffer[]): void;
-};
+const scope = workerScope<CompareRequest, CompareAnswer>();
 
 /** Work of the last jobs; a pool serves few at a time. */
 const opened = new Map<number, OpenWork<WorkKind>>();
@@ -31,7 +26,7 @@ function answerTo(request: CompareRequest): CompareAnswer | null {
     const part = work.part(from, to);
     return { kind: 'done', job, from, to, part, tookMs: performance.now() - start };
   } catch (error) {
-    return { kind: 'failed', job, message: error instanceof Error ? error.message : String(error) };
+    return { kind: 'failed', job, message: failureText(error) };
   }
 }
 

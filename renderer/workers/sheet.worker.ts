@@ -1,46 +1,45 @@
 import '../state/page-policy.ts';
-import { buildSheet, gatherSheetFacts } from '#core/sheet/index.ts';
+import { failureText } from '../state/failure-text.ts';
+import {
+  addSheetSpreads,
+  buildSheet,
+  gatherSheetFacts,
+  type SheetFacts,
+} from '#core/sheet/index.ts';
 import { calendarText } from '#core/week/calendar.ts';
 import { parseCivilDate } from '#core/week/civil-date.ts';
 import type { SheetAnswer, SheetRequest } from './sheet-message.ts';
+import { workerScope } from './worker-scope.ts';
 
-/** The part of a dedicated worker's global that is used here; the page's own types describe a window. */
-const scope = globalThis as unknown as {
-  addEventListener(
-    type: 'message',
-    listener: (event: { readonly data: SheetRequest }) => void,
-  ): void;
-  postMessage(answer: SheetAnswer, transfer: readonly Transferable[]): void;
+const scope = workerScope<SheetRequest, SheetAnswer>();
+
+const pageOf = (request: SheetRequest, facts: SheetFacts, isWhole: boolean): SheetAnswer => {
+  const { ticket, language, date } = request;
+  const { plan, option, week } = facts;
+  const from = parseCivilDate(date);
+  return {
+    kind: 'sheet',
+    ticket,
+    sheet: buildSheet(facts, request),
+    calendar:
+      week.obstacle === null && from !== null
+        ? calendarText(plan, option, week, from, language)
+        : null,
+    isWhole,
+  };
 };
 
-const answerTo = (request: SheetRequest, isWhole: boolean): SheetAnswer => {
-  const { ticket, plan, optionId, language, date, known } = request;
+const answer = (request: SheetRequest): void => {
+  const { ticket, plan, optionId, language, known } = request;
   try {
     const option = plan.options.find(({ id }) => id === optionId) ?? plan.options[0]!;
-    const facts = gatherSheetFacts(plan, option, { language, spread: isWhole, known });
-    const from = parseCivilDate(date);
-    return {
-      kind: 'sheet',
-      ticket,
-      sheet: buildSheet(facts, request),
-      calendar:
-        facts.week.obstacle === null && from !== null
-          ? calendarText(plan, option, facts.week, from, language)
-          : null,
-      isWhole,
-    };
+    const facts = gatherSheetFacts(plan, option, { language, spread: false, known });
+    // The first page stands at once; the spreads, which are hundreds of runs, follow.
+    scope.postMessage(pageOf(request, facts, false), []);
+    scope.postMessage(pageOf(request, addSheetSpreads(facts, { language }), true), []);
   } catch (error) {
-    return {
-      kind: 'failed',
-      ticket,
-      message: error instanceof Error ? error.message : String(error),
-    };
+    scope.postMessage({ kind: 'failed', ticket, message: failureText(error) }, []);
   }
 };
 
-scope.addEventListener('message', ({ data }) => {
-  // The first page stands at once; the spreads, which are hundreds of runs, follow.
-  const first = answerTo(data, false);
-  scope.postMessage(first, []);
-  if (first.kind === 'sheet') scope.postMessage(answerTo(data, true), []);
-});
+scope.addEventListener('message', ({ data }) => answer(data));

@@ -1,17 +1,12 @@
 import '../state/page-policy.ts';
+import { failureText } from '../state/failure-text.ts';
 import { checkPlan } from '#core/plan/read-plan.ts';
 import { studyPlan } from '#core/study/study-plan.ts';
 import { buffersOf } from './buffers-of.ts';
 import type { StudyAnswer, StudyRequest } from './study-message.ts';
+import { workerScope } from './worker-scope.ts';
 
-/** The part of a dedicated worker's global that is used here; the page's own types describe a window. */
-const scope = globalThis as unknown as {
-  addEventListener(
-    type: 'message',
-    listener: (event: { readonly data: StudyRequest }) => void,
-  ): void;
-  postMessage(answer: StudyAnswer, transfer: readonly ArrayBuffer[]): void;
-};
+const scope = workerScope<StudyRequest, StudyAnswer>();
 
 const answerTo = ({ ticket, plan, outingId, language }: StudyRequest): StudyAnswer => {
   try {
@@ -22,7 +17,7 @@ const answerTo = ({ ticket, plan, outingId, language }: StudyRequest): StudyAnsw
     return {
       kind: 'failed',
       ticket,
-      message: error instanceof Error ? error.message : String(error),
+      message: failureText(error),
     };
   }
 };

@@ -1,16 +1,11 @@
 import '../state/page-policy.ts';
+import { failureText } from '../state/failure-text.ts';
 import { compareWays } from '#core/drive/compare-ways.ts';
 import { scaleToAverage } from '#core/drive/scale-to-average.ts';
 import type { WaysAnswer, WaysRequest } from './ways-message.ts';
+import { workerScope } from './worker-scope.ts';
 
-/** The part of a dedicated worker's global that is used here; the page's own types describe a window. */
-const scope = globalThis as unknown as {
-  addEventListener(
-    type: 'message',
-    listener: (event: { readonly data: WaysRequest }) => void,
-  ): void;
-  postMessage(answer: WaysAnswer, transfer: readonly ArrayBuffer[]): void;
-};
+const scope = workerScope<WaysRequest, WaysAnswer>();
 
 const answerTo = (request: WaysRequest): WaysAnswer => {
   const { ticket, machine, outing } = request;
@@ -23,7 +18,7 @@ const answerTo = (request: WaysRequest): WaysAnswer => {
     return {
       kind: 'failed',
       ticket,
-      message: error instanceof Error ? error.message : String(error),
+      message: failureText(error),
     };
   }
 };
