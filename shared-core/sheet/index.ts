@@ -1,6 +1,6 @@
 export { buildSheet } from './build-sheet.ts';
 export type { SheetWishes } from './build-sheet.ts';
-export { gatherSheetFacts } from './sheet-facts.ts';
+export { addSheetSpreads, gatherSheetFacts } from './sheet-facts.ts';
 export type { FactWishes, SheetFacts } from './sheet-facts.ts';
 export type { MarkupNode } from './markup/node.ts';
 export { footLine, sheetMarkup } from './markup/sheet-markup.ts';

@@ -59,19 +59,49 @@ export interface FactWishes {
 
 /** Works out an option for the sheet, by the same functions as the screen and the command line. */
 export function gatherSheetFacts(plan: Plan, option: Option, wishes: FactWishes): SheetFacts {
-  const { language } = wishes;
+  const facts = factsWithoutCases(plan, option, wishes);
+  return wishes.spread === false ? facts : addSheetSpreads(facts, wishes);
+}
+
+/** The same facts with the spreads that are still missing, which are hundreds of runs each. */
+export function addSheetSpreads(facts: SheetFacts, wishes: FactWishes): SheetFacts {
+  const { plan, option } = facts;
+  const outings = facts.outings.map((entry): OutingFacts => {
+    const { outing, study } = entry;
+    if (entry.spread !== null || study.run.problem !== null) return entry;
+    const spread = spreadPlan(
+      { ...plan, options: [option] },
+      {
+        ...defaultSpreadWishes,
+        outingId: outing.id,
+        caseCount: wishes.caseCount ?? spreadCases(study.run),
+      },
+    );
+    return withSpread(entry, option, spread);
+  });
+  const headline = outings[facts.outings.indexOf(facts.headline)]!;
+  const isNew = facts.headline.spread === null;
+  return {
+    ...facts,
+    outings,
+    headline,
+    findings: isNew
+      ? mergeFindings(facts.findings, findingsOfSpread(plan, option, headline, wishes.language))
+      : facts.findings,
+  };
+}
+
+function factsWithoutCases(plan: Plan, option: Option, wishes: FactWishes): SheetFacts {
+  const { language, known = null } = wishes;
   const whole = studyPlan(plan, plan.headlineOuting, language);
   const outings = plan.outings.map((outing): OutingFacts => {
-    const known =
+    const studied =
       outing.id === whole.outingId ? whole.options.find(({ id }) => id === option.id) : undefined;
-    const study = known ?? studyOption(plan, option, outing, language);
-    const spread = spreadOf(plan, option, outing, study, wishes);
-    return {
-      outing,
-      study,
-      spread: spread?.options.find(({ id }) => id === option.id) ?? null,
-      caseCount: spread?.caseCount ?? null,
-    };
+    const study = studied ?? studyOption(plan, option, outing, language);
+    const entry = { outing, study, spread: null, caseCount: null };
+    return study.run.problem === null && known?.outingId === outing.id
+      ? withSpread(entry, option, known)
+      : entry;
   });
   const headline = outings.find(({ outing }) => outing.id === whole.outingId) ?? outings[0]!;
   const { run } = headline.study;
@@ -80,14 +110,7 @@ export function gatherSheetFacts(plan: Plan, option: Option, wishes: FactWishes)
   const alone = { ...plan, options: [option] };
   const findings = mergeFindings(whole.findings, [
     ...weekFindings(alone, language, whole.outingId),
-    ...(headline.spread === null
-      ? []
-      : spreadFindings(
-          alone,
-          [headline.study],
-          { outingId: whole.outingId, options: [headline.spread] },
-          language,
-        )),
+    ...findingsOfSpread(plan, option, headline, language),
   ]).filter(({ optionId }) => optionId === null || optionId === option.id);
   return {
     plan,
@@ -111,29 +134,18 @@ export function gatherSheetFacts(plan: Plan, option: Option, wishes: FactWishes)
   };
 }
 
-/** The spread of an outing: the known one, else worked out; null where none is wanted or the outing cannot be run. */
-function spreadOf(
+function withSpread(entry: OutingFacts, option: Option, spread: PlanSpread): OutingFacts {
+  const own = spread.options.find(({ id }) => id === option.id);
+  return own === undefined ? entry : { ...entry, spread: own, caseCount: spread.caseCount };
+}
+
+function findingsOfSpread(
   plan: Plan,
   option: Option,
-  outing: Outing,
-  { run }: OptionStudy,
-  wishes: FactWishes,
-): PlanSpread | null {
-  const { known = null } = wishes;
-  if (run.problem !== null) return null;
-  if (
-    known !== null &&
-    known.outingId === outing.id &&
-    known.options.some(({ id }) => id === option.id)
-  )
-    return known;
-  if (wishes.spread === false) return null;
-  return spreadPlan(
-    { ...plan, options: [option] },
-    {
-      ...defaultSpreadWishes,
-      outingId: outing.id,
-      caseCount: wishes.caseCount ?? spreadCases(run),
-    },
-  );
+  { outing, study, spread }: OutingFacts,
+  language: Language,
+): readonly Finding[] {
+  if (spread === null) return [];
+  const alone = { ...plan, options: [option] };
+  return spreadFindings(alone, [study], { outingId: outing.id, options: [spread] }, language);
 }
