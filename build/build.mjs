@@ -20,7 +20,7 @@ const bundles = {
   preload: ['electron', 'shared-core/shell', 'shared-core/commands'],
   headless: ['electron/headless.ts', 'shared-core'],
   bench: ['tests/bench', 'tests/support', 'shared-core'],
-  fuzz: ['tests/fuzz', 'shared-core'],
+  fuzz: ['tests/fuzz', 'tests/support', 'shared-core'],
   serve: ['electron/serve', 'electron/security', 'shared-core/shell'],
 };
 export const bundleNames = Object.keys(bundles);

@@ -1,6 +1,7 @@
-import { createLogReader, fitBlock, guessMapping, plainMapping } from '#core/bench/index.ts';
+import { fitBlock } from '#core/bench/index.ts';
 import { newBlock } from '#core/plan/defaults.ts';
 import { fittedSchema } from '#core/plan/schema/fitted.ts';
+import { readAnyLog } from '../support/read-any-log.ts';
 import { mutateText } from './mutate-text.ts';
 import { notFinite } from './not-finite.ts';
 import type { Seeded } from './seeded.ts';
@@ -29,14 +30,8 @@ function wholeLog(random: Seeded): string {
 /** A spoilt log through mapping, reader and fit: every row kept or counted, every fit whole or refused. */
 export function tryLog(random: Seeded): Outcome {
   const text = mutateText(wholeLog(random), random);
-  const guess = guessMapping(text, { nominalVoltageV: 12 });
-  const mapping = guess.ok ? guess.value.mapping : plainMapping(text);
-  if (mapping === null) return { kind: 'refused', problem: 'no mapping' };
-  const reader = createLogReader(mapping);
-  for (let from = 0; from < text.length; from += 100) reader.push(text.slice(from, from + 100));
-  const log = reader.finish();
-  const left = [...log.dropped.values()].reduce((sum, count) => sum + count, 0);
-  if (log.rowsKept + left !== log.rowsRead) throw new Error('rows went missing');
+  const log = readAnyLog(text, 100);
+  if (log === null) return { kind: 'refused', problem: 'no mapping' };
   const outcome = fitBlock({
     block: newBlock(),
     layout: { kind: 'pack', count: 1, cells: 6, strings: 1, linkOhm: 0 },

@@ -1,13 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  createLogReader,
-  fitBlock,
-  guessMapping,
-  plainMapping,
-  type LoggedRun,
-} from '#core/bench/index.ts';
+import { fitBlock, type LoggedRun } from '#core/bench/index.ts';
 import { fittedSchema } from '#core/plan/schema/fitted.ts';
+import { readAnyLog } from '../support/read-any-log.ts';
 import { newBlock } from '#core/plan/defaults.ts';
 
 const cell = fc.oneof(
@@ -44,25 +39,11 @@ const table = fc
     [header, ...rows.map((row) => row.join(delimiter))].join(end),
   );
 
-/** Reads a text with whatever mapping can be had; null where it is refused. */
-function runsOf(text: string): readonly LoggedRun[] | null {
-  const guess = guessMapping(text, { nominalVoltageV: 12 });
-  const mapping = guess.ok ? guess.value.mapping : plainMapping(text);
-  if (mapping === null) return null;
-  const reader = createLogReader(mapping);
-  for (let from = 0; from < text.length; from += 17) reader.push(text.slice(from, from + 17));
-  const log = reader.finish();
-  const left = [...log.dropped.values()].reduce((sum, count) => sum + count, 0);
-  // Rows are kept or counted with a reason; none goes missing.
-  expect(log.rowsKept + left).toBe(log.rowsRead);
-  return log.runs;
-}
-
 describe('any text as a log', () => {
   test('is refused or read into finite, rising rows, each row kept or counted', () => {
     fc.assert(
       fc.property(fc.oneof(table, fc.string({ maxLength: 400 })), (text) => {
-        for (const run of runsOf(text) ?? []) {
+        for (const run of readAnyLog(text, 17)?.runs ?? []) {
           for (const column of [
             run.timeS,
             run.currentA,
