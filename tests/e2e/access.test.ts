@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, figuresReady, test } from './page.ts';
+import { expect, figuresReady, sheetReady, test } from './page.ts';
 
 /** Popovers are dialogs at the end of the page, outside of its landmarks. */
 const without = ['region'];
@@ -11,11 +11,18 @@ const listed = (result: Awaited<ReturnType<AxeBuilder['analyze']>>, theme: strin
     ({ id, nodes }) => `${theme}, ${id}: ${nodes.map(({ target }) => String(target)).join(' | ')}`,
   );
 
+/** Waits for the colours on their way from one theme to the other. */
+const settled = (page: Page) =>
+  page.evaluate(async () => {
+    await Promise.allSettled(document.getAnimations().map(({ finished }) => finished));
+  });
+
 /** Breaches in both themes. The dark one has the same structure, so that there only colours are looked at. */
 const violations = async (page: Page): Promise<string[]> => {
   const light = await new AxeBuilder({ page }).withTags(rules).disableRules(without).analyze();
   await page.emulateMedia({ colorScheme: 'dark' });
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+  await settled(page);
   const dark = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
   await page.emulateMedia({ colorScheme: 'light' });
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'light');
@@ -80,6 +87,7 @@ test.describe('in both themes', () => {
       test.slow();
       await cart.locator(`[data-place=${place}]`).click();
       await expect(cart.locator('main h2').first()).toBeVisible({ timeout: 20_000 });
+      if (place === 'sheet') await sheetReady(cart);
       await cart.waitForTimeout(300);
       expect(await violations(cart)).toEqual([]);
     });
@@ -128,12 +136,12 @@ test('stays usable at twice the size in a small window', async ({ cart }) => {
   await cart.setViewportSize({ width: 450, height: 300 });
   for (const place of places) {
     await cart.keyboard.press(`Alt+${places.indexOf(place) + 1}`);
-    await expect(cart.locator('main')).toBeVisible();
+    const head = cart.locator('main h2').first();
+    await expect(head).toBeVisible({ timeout: 20_000 });
     const sideways = await cart.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
     expect(sideways, place).toBeLessThanOrEqual(0);
-    const head = cart.locator('main h2').first();
     await head.scrollIntoViewIfNeeded();
     await expect(head).toBeInViewport();
   }

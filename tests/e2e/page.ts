@@ -26,6 +26,10 @@ export const test = base.extend<{ cart: Page }>({
 export const figuresReady = (page: Page): Promise<void> =>
   base.expect(page.locator('.status-figures')).toContainText('Figures up to date');
 
+/** Waits until low and high stand in the sheet too. */
+export const sheetReady = (page: Page): Promise<void> =>
+  base.expect(page.locator('.sheet-status')).toContainText('up to date', { timeout: 60_000 });
+
 /** Cells of the strip's row of an option, by its position. */
 export const stripRow = (page: Page, index: number) =>
   page.locator('.strip-table tbody tr').nth(index);

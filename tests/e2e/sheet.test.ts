@@ -6,7 +6,7 @@ import type { Sheet } from '#core/sheet/index.ts';
 import { formatMinuteRange } from '#renderer/text/format-range.ts';
 import { noPopplerReason, readPdf } from '../support/poppler.ts';
 import { command } from '../unit/headless/memory-host.ts';
-import { expect, figuresReady, stripRow, test } from './page.ts';
+import { expect, figuresReady, sheetReady, stripRow, test } from './page.ts';
 
 /** Text with spaces of every width as one. */
 const plain = (text: string) => text.replaceAll(/\s+/g, ' ').trim();
@@ -14,11 +14,8 @@ const plain = (text: string) => text.replaceAll(/\s+/g, ' ').trim();
 /** Opens the place and waits until low and high stand in the sheet too. */
 async function open(page: Page): Promise<void> {
   await page.keyboard.press('Alt+7');
-  await whole(page);
+  await sheetReady(page);
 }
-
-const whole = (page: Page): Promise<void> =>
-  expect(page.locator('.sheet-status')).toContainText('up to date', { timeout: 60_000 });
 
 const papers = (page: Page) => page.locator('.sheet-desk .paper');
 
@@ -36,7 +33,7 @@ test('shows every page, prints what is chosen, and says so when nothing is', asy
   await cart.keyboard.press('Alt+3');
   await cart.keyboard.press('Control+p');
   await expect(cart.locator('.sheet-place')).toBeVisible();
-  await whole(cart);
+  await sheetReady(cart);
   await expect(papers(cart)).toHaveCount(11);
   await cart.getByRole('button', { name: 'None', exact: true }).click();
   await expect(cart.getByText('No page is chosen')).toBeVisible();
@@ -78,7 +75,7 @@ for (const name of sampleNames) {
       await expect(papers(page).first()).toContainText(plan.options[index]!.name, {
         timeout: 60_000,
       });
-      await whole(page);
+      await sheetReady(page);
       // A button of the strip says behind its figure what it opens.
       const figure = async (cell: string): Promise<string> =>
         plain(await stripRow(page, index).locator(cell).innerText()).split(
@@ -108,7 +105,7 @@ for (const name of sampleNames) {
       if (plan.machine.drive === null) {
         const spread = stripRow(page, index).locator('.strip-spread[data-stale=false]');
         await expect(spread).toContainText('–', { timeout: 60_000 });
-        await whole(page);
+        await sheetReady(page);
         const cells = await row.first().locator('td').allInnerTexts();
         const [low, high] = [Number(cells[2]), Number(cells[4])];
         // The sheet rounds to a tenth, the strip to whole minutes: a figure near the half may go either way.

@@ -96,7 +96,7 @@ export function blockMarkup(block: SheetBlock): MarkupNode {
 
 function factsMarkup({ title, rows }: Facts): MarkupNode {
   return element('div', 'facts', [
-    title === undefined ? null : element('h3', 'facts-title', [title]),
+    title === undefined ? null : element('h2', 'facts-title', [title]),
     linesMarkup(rows),
   ]);
 }

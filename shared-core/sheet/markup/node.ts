@@ -9,7 +9,6 @@ export type SheetTag =
   | 'strong'
   | 'h1'
   | 'h2'
-  | 'h3'
   | 'ul'
   | 'ol'
   | 'li'

@@ -96,7 +96,7 @@ export const paperStyle = `
 .table tr{break-inside:avoid}
 .table th,.table td{text-align:left;vertical-align:top;font-weight:400;padding:1.1mm 2mm 1.1mm 0;border-bottom:.5pt solid #c3c9cc}
 .table th:last-child,.table td:last-child{padding-right:0}
-.table thead th{font-size:8pt;font-weight:600;vertical-align:bottom;border-top:.9pt solid #14191c;border-bottom:.9pt solid #14191c}
+.table thead th,.table thead td{font-size:8pt;font-weight:600;vertical-align:bottom;border-top:.9pt solid #14191c;border-bottom:.9pt solid #14191c}
 .table .unit{font-weight:400;color:#4a545a}
 .table tbody th{font-weight:600}
 .table tfoot th,.table tfoot td{border-top:.9pt solid #14191c;border-bottom:0;font-weight:600}

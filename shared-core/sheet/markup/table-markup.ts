@@ -16,7 +16,9 @@ export function tableMarkup(table: SheetTable): MarkupNode {
   ]);
 }
 
+/** Head of a column. One that names nothing, over boxes to tick, heads nothing either. */
 function headMarkup(column: SheetColumn): MarkupNode {
+  if (column.label === '') return element('td', classOf(column), []);
   return element(
     'th',
     classOf(column),
@@ -32,7 +34,7 @@ function rowMarkup(row: readonly SheetCell[], columns: readonly SheetColumn[]): 
     columns.map((column, index) => {
       const cell = row[index] ?? '';
       const text = typeof cell === 'string' ? cell : cell.text;
-      return index === 0
+      return index === 0 && text !== ''
         ? element('th', classOf(column), [text], { scope: 'row' })
         : element('td', classOf(column), [text]);
     }),
