@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { licences } from './licences.mjs';
 import { folder } from './shared.mjs';
+import { spokenLanguages } from './spoken-languages.mjs';
 
 /** Replaced by a fresh value in each answer; see the page files of the shell. */
 export const noncePlaceholder = '__PAGE_NONCE__';
@@ -14,7 +15,7 @@ export const config = (outDir) => ({
   root: folder('renderer'),
   base: '/',
   publicDir: false,
-  plugins: [react(), licences({ asModule: true })],
+  plugins: [react(), spokenLanguages(['en', 'de']), licences({ asModule: true })],
   worker: { format: 'es' },
   define: { 'import.meta.env.VITE_VERSION': JSON.stringify(version) },
   html: { cspNonce: noncePlaceholder },

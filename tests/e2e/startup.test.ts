@@ -64,6 +64,6 @@ test('the first chart is there soon after the page, and what it took is told', a
   console.log(told);
   expect(scripts.length).toBeGreaterThan(3);
   // What the page may grow to before somebody has to look at it; workers load beside it.
-  expect(sum(false)).toBeLessThan(700);
+  expect(sum(false)).toBeLessThan(500);
   expect(chartMs - loadMs).toBeLessThan(isQuiet ? 700 : 15_000);
 });
