@@ -1,5 +1,12 @@
 import { Choice } from '../controls/ChoiceField.tsx';
-import { setSetting, useSettings, type ThemeChoice } from '../state/settings-store.ts';
+import { failureText } from '../state/failure-text.ts';
+import {
+  chooseLanguage,
+  setSetting,
+  useSettings,
+  type ThemeChoice,
+} from '../state/settings-store.ts';
+import { showToast } from '../state/toast-store.ts';
 import { menuTexts } from '../text/menu.ts';
 import { useText } from '../text/use-text.ts';
 import type { Language } from '#core/plan/language.ts';
@@ -27,7 +34,11 @@ export const SettingsFields = () => {
           { value: 'en', label: 'English' },
           { value: 'de', label: 'Deutsch' },
         ]}
-        onChoose={(value) => setSetting('language', value as Language)}
+        onChoose={(value) => {
+          chooseLanguage(value as Language).catch((error: unknown) =>
+            showToast(failureText(error)),
+          );
+        }}
       />
       <Choice
         label={text.units}

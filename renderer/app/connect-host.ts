@@ -11,7 +11,7 @@ import { useDocument } from '../state/document-store.ts';
 import { isUnsaved, planStore } from '../state/plan-store.ts';
 import { keepRecoveryCopy } from '../state/recovery-keeper.ts';
 import { useSettings } from '../state/settings-store.ts';
-import { sampleIn } from '../text/names-de.ts';
+import { sampleIn } from '../text/names.ts';
 import { startChargingStudies } from '../state/charging-store.ts';
 import { startCompareStudies } from '../state/compare-store.ts';
 import { startStudies } from '../state/study-store.ts';

@@ -7,6 +7,7 @@ import '../styles/base.css';
 import '../styles/print.css';
 import { findHost } from '../state/current-host.ts';
 import { useSettings } from '../state/settings-store.ts';
+import { learn } from '../text/spoken.ts';
 import { localeOf } from '../text/format.ts';
 import { App } from './App.tsx';
 import { connectHost } from './connect-host.ts';
@@ -21,12 +22,18 @@ const Root = () => {
   );
 };
 
+/** Nothing is shown before it can be shown in the language chosen; without its words, in English. */
+async function start(): Promise<void> {
+  await learn(useSettings.getState().language).catch(() => undefined);
+  connectHost(findHost(String(import.meta.env['VITE_VERSION'] ?? '')));
+  const root = document.getElementById('root');
+  if (root === null) throw new Error('index.html has no root element');
+  createRoot(root).render(
+    <StrictMode>
+      <Root />
+    </StrictMode>,
+  );
+}
+
 followTheme();
-connectHost(findHost(String(import.meta.env['VITE_VERSION'] ?? '')));
-const root = document.getElementById('root');
-if (root === null) throw new Error('index.html has no root element');
-createRoot(root).render(
-  <StrictMode>
-    <Root />
-  </StrictMode>,
-);
+void start();

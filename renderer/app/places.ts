@@ -8,7 +8,8 @@ import { fetchedPart, type FetchedPart } from './Fetched.tsx';
  *
  * 1. write `places/<name>/<Name>Place.tsx`, a component without props that reads the plan with `usePlan(selector)` and
  *    the figures with `useStudy()`, and edits with `editField(name, path, value)` or `edit(name, recipe)`;
- * 2. put its words into `text/<name>.ts` as `{ en, de }` of one type, read with `useText(words)`;
+ * 2. put its words into `text/<name>.ts` as `texts('<name>', english)`, the German ones of the same type into
+ *    `text/german/<name>.ts`, and read them with `useText(words)`;
  * 3. add its entry here, its name to `places` in `text/app.ts`, and the roots of the plan fields it shows to `fields`,
  *    so that findings can lead to them. A field control given a plan path can be reached without more ado.
  *

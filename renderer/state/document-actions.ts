@@ -5,7 +5,7 @@ import { writePlan } from '#core/plan/write-plan.ts';
 import type { OpenedPlan } from '#core/shell/documents.ts';
 import { failure, type HostResult } from '#core/shell/failure.ts';
 import { documentTexts } from '../text/documents.ts';
-import { sampleIn } from '../text/names-de.ts';
+import { sampleIn } from '../text/names.ts';
 import { textNow } from '../text/use-text.ts';
 import { readText } from './browser-files.ts';
 import { closeDialog, openDialog, theHost, useDocument } from './document-store.ts';

@@ -1,5 +1,6 @@
 import { persist } from 'zustand/middleware';
 import { create } from 'zustand';
+import { learn } from '../text/spoken.ts';
 import type { Language } from '#core/plan/language.ts';
 import type { UnitSystem } from '#core/units/display.ts';
 
@@ -31,3 +32,12 @@ export const useSettings = create<Settings>()(
 export const setSetting = <K extends keyof Settings>(name: K, value: Settings[K]): void => {
   useSettings.setState({ [name]: value } as Pick<Settings, K>);
 };
+
+let wished: Language | null = null;
+
+/** Changes the language as soon as its words are there; the last wish counts. Fails when they cannot be fetched. */
+export async function chooseLanguage(language: Language): Promise<void> {
+  wished = language;
+  await learn(language);
+  if (wished === language) setSetting('language', language);
+}

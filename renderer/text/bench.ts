@@ -2,8 +2,7 @@ import type { Subject } from '#core/bench/readings/judge-readings.ts';
 import type { Cause } from '#core/bench/readings/explain-gap.ts';
 import type { HealthAdvice } from '#core/bench/readings/health.ts';
 import type { ReadingKind } from '#core/plan/schema/reading.ts';
-import { benchDe } from './bench-de.ts';
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
 interface KindWords {
   readonly name: string;
@@ -179,7 +178,7 @@ export interface BenchTexts {
   };
 }
 
-const en: BenchTexts = {
+export const benchTexts = texts('bench', {
   option: 'Option measured',
   logs: {
     title: 'Logs',
@@ -453,6 +452,4 @@ const en: BenchTexts = {
     summary: (blocks) =>
       `Health of ${blocks} ${blocks === 1 ? 'block' : 'blocks'}: capacity against the rated one, resistance against a new one.`,
   },
-};
-
-export const benchTexts: Texts<BenchTexts> = { en, de: benchDe };
+});

@@ -1,4 +1,4 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
 /** Words of an option's own controller. */
 export interface ControllerTexts {
@@ -16,33 +16,17 @@ export interface ControllerTexts {
   readonly noLimit: string;
 }
 
-export const controllerTexts: Texts<ControllerTexts> = {
-  en: {
-    group: 'Controller',
-    which: 'Which controller',
-    own: 'Its own',
-    shared: "The machine's",
-    control: 'Motor control',
-    described: 'Described',
-    notDescribed: 'Not described',
-    kind: 'Kind',
-    kinds: { pwm: 'Electronic (PWM)', switch: 'Plain switch' },
-    asMachine: "the machine's",
-    noStage: 'no such stage',
-    noLimit: 'no limit',
-  },
-  de: {
-    group: 'Steuerung',
-    which: 'Welche Steuerung',
-    own: 'Eine eigene',
-    shared: 'Die der Maschine',
-    control: 'Motorsteuerung',
-    described: 'Beschrieben',
-    notDescribed: 'Nicht beschrieben',
-    kind: 'Art',
-    kinds: { pwm: 'Elektronisch (PWM)', switch: 'Schalter' },
-    asMachine: 'wie die Maschine',
-    noStage: 'keine solche Stufe',
-    noLimit: 'keine Grenze',
-  },
-};
+export const controllerTexts = texts('controller', {
+  group: 'Controller',
+  which: 'Which controller',
+  own: 'Its own',
+  shared: "The machine's",
+  control: 'Motor control',
+  described: 'Described',
+  notDescribed: 'Not described',
+  kind: 'Kind',
+  kinds: { pwm: 'Electronic (PWM)', switch: 'Plain switch' },
+  asMachine: "the machine's",
+  noStage: 'no such stage',
+  noLimit: 'no limit',
+});

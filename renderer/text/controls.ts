@@ -1,6 +1,6 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
-interface ControlTexts {
+export interface ControlTexts {
   readonly notKnown: string;
   readonly assumed: (value: string) => string;
   /** The same where there is little room. */
@@ -32,62 +32,30 @@ interface ControlTexts {
   readonly goToField: string;
 }
 
-export const controlTexts: Texts<ControlTexts> = {
-  en: {
-    notKnown: 'not known',
-    assumed: (value) => `not known · ${value} assumed`,
-    assumedShort: (value) => `${value} assumed`,
-    inPractice: (low, high) => `${low} to ${high} in practice`,
-    setNotKnown: 'Set to not known',
-    emptyWhenUnknown: 'Not known? Empty the field, and a usual value is taken.',
-    mistake: (problem, remedy) => `${problem} ${remedy}`,
-    needed: (range) => `A value is needed here: ${range}.`,
-    outOfRange: (range) => `Outside of what is possible. Type a value ${range}.`,
-    whole: (range) => `Only whole numbers count here, ${range}.`,
-    fromTo: (low, high, above) => `${above ? 'above' : 'from'} ${low} to ${high}`,
-    ambiguous: (text) => `“${text}” can be read two ways. Which one is meant?`,
-    about: (title) => `About: ${title}`,
-    close: 'Close',
-    working: 'Working',
-    openWorking: (label) => `${label}: show the working`,
-    inputs: 'With',
-    steps: 'Step by step',
-    source: 'Source',
-    validity: 'Holds for',
-    copyFull: 'Copy full figure',
-    copied: 'Copied',
-    likely: 'likely',
-    none: 'None',
-    goToField: 'Go to the field',
-  },
-  de: {
-    notKnown: 'nicht bekannt',
-    assumed: (value) => `nicht bekannt · ${value} angenommen`,
-    assumedShort: (value) => `${value} angenommen`,
-    inPractice: (low, high) => `in der Praxis ${low} bis ${high}`,
-    setNotKnown: 'Auf „nicht bekannt“ setzen',
-    emptyWhenUnknown: 'Nicht bekannt? Das Feld leeren, dann gilt ein üblicher Wert.',
-    mistake: (_problem, _remedy, unit) =>
-      unit === ''
-        ? 'Das ist keine Zahl. Ziffern eingeben.'
-        : `Das ist kein Wert in ${unit}. Eine Zahl eingeben, wahlweise mit passender Einheit.`,
-    needed: (range) => `Hier fehlt ein Wert: ${range}.`,
-    outOfRange: (range) => `Außerhalb des Möglichen. Einen Wert ${range} eingeben.`,
-    whole: (range) => `Hier zählen nur ganze Zahlen, ${range}.`,
-    fromTo: (low, high, above) => `${above ? 'über' : 'von'} ${low} bis ${high}`,
-    ambiguous: (text) => `„${text}“ lässt sich auf zwei Arten lesen. Was ist gemeint?`,
-    about: (title) => `Hilfe: ${title}`,
-    close: 'Schließen',
-    working: 'Rechenweg',
-    openWorking: (label) => `${label}: Rechenweg zeigen`,
-    inputs: 'Mit',
-    steps: 'Schritt für Schritt',
-    source: 'Quelle',
-    validity: 'Gilt für',
-    copyFull: 'Ganze Zahl kopieren',
-    copied: 'Kopiert',
-    likely: 'wahrscheinlich',
-    none: 'Keiner',
-    goToField: 'Zum Feld',
-  },
-};
+export const controlTexts = texts('controls', {
+  notKnown: 'not known',
+  assumed: (value) => `not known · ${value} assumed`,
+  assumedShort: (value) => `${value} assumed`,
+  inPractice: (low, high) => `${low} to ${high} in practice`,
+  setNotKnown: 'Set to not known',
+  emptyWhenUnknown: 'Not known? Empty the field, and a usual value is taken.',
+  mistake: (problem, remedy) => `${problem} ${remedy}`,
+  needed: (range) => `A value is needed here: ${range}.`,
+  outOfRange: (range) => `Outside of what is possible. Type a value ${range}.`,
+  whole: (range) => `Only whole numbers count here, ${range}.`,
+  fromTo: (low, high, above) => `${above ? 'above' : 'from'} ${low} to ${high}`,
+  ambiguous: (text) => `“${text}” can be read two ways. Which one is meant?`,
+  about: (title) => `About: ${title}`,
+  close: 'Close',
+  working: 'Working',
+  openWorking: (label) => `${label}: show the working`,
+  inputs: 'With',
+  steps: 'Step by step',
+  source: 'Source',
+  validity: 'Holds for',
+  copyFull: 'Copy full figure',
+  copied: 'Copied',
+  likely: 'likely',
+  none: 'None',
+  goToField: 'Go to the field',
+});

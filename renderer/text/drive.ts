@@ -1,5 +1,4 @@
-import type { Texts } from './use-text.ts';
-import { driveTextDe } from './drive-de.ts';
+import { texts } from './spoken.ts';
 
 /** Words of the drive: inputs in the place Machine, results in the place Run. */
 export interface DriveTexts {
@@ -148,7 +147,7 @@ export interface DriveTexts {
   >;
 }
 
-const en: DriveTexts = {
+export const driveTexts = texts('drive', {
   title: 'Drive',
   lead: 'Motors, gears and masses: with them legs can be driven at a speed instead of given in watts.',
   none: 'No drive described',
@@ -323,6 +322,4 @@ const en: DriveTexts = {
     mechanicalBrakeWh: 'Mechanical brake',
     motionWh: 'Still in motion',
   },
-};
-
-export const driveTexts: Texts<DriveTexts> = { en, de: driveTextDe };
+});

@@ -1,8 +1,8 @@
-import { fieldsDe } from './fields-de.ts';
 import { fieldDocs } from '#core/plan/field-docs.ts';
 import type { FieldDocs } from '#core/plan/schema/field.ts';
 import { useSettings } from '../state/settings-store.ts';
 import type { Language } from '#core/plan/language.ts';
+import { wordsOf } from './spoken.ts';
 
 const cache = new Map<string, FieldDocs>();
 
@@ -15,15 +15,17 @@ export function fieldWords(path: string, language: Language): FieldDocs {
   const known = cache.get(key);
   if (known !== undefined) return known;
   const docs = fieldDocs(path);
+  const words = wordsOf(language)?.fields;
   const made: FieldDocs =
-    language === 'en'
+    words === undefined
       ? docs
       : {
           ...docs,
-          title: fieldsDe[docs.title] ?? docs.title,
-          ...(docs.help === undefined ? {} : { help: fieldsDe[docs.help] ?? docs.help }),
+          title: words[docs.title] ?? docs.title,
+          ...(docs.help === undefined ? {} : { help: words[docs.help] ?? docs.help }),
         };
-  cache.set(key, made);
+  // Words that have not been fetched yet are not taken for good.
+  if (language === 'en' || words !== undefined) cache.set(key, made);
   return made;
 }
 

@@ -1,6 +1,6 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
-interface GroupTexts {
+export interface GroupTexts {
   readonly title: string;
   readonly lead: string;
   readonly none: string;
@@ -11,25 +11,13 @@ interface GroupTexts {
   readonly remove: (group: number) => string;
 }
 
-export const groupTexts: Texts<GroupTexts> = {
-  en: {
-    title: 'Cell groups inside it',
-    lead: 'Groups of a sealed block that are weaker or less full than their neighbours: the BMS stops at the first one.',
-    none: 'All groups are alike.',
-    add: 'A group differs',
-    changed: 'Cell groups that differ',
-    group: 'Group',
-    groupAt: (group) => `group ${group}`,
-    remove: (group) => `Group ${group} like the others again`,
-  },
-  de: {
-    title: 'Zellgruppen darin',
-    lead: 'Gruppen eines geschlossenen Blocks, die schwächer oder weniger voll sind als ihre Nachbarn: Das BMS schaltet bei der ersten ab.',
-    none: 'Alle Gruppen sind gleich.',
-    add: 'Eine Gruppe weicht ab',
-    changed: 'Abweichende Zellgruppen',
-    group: 'Gruppe',
-    groupAt: (group) => `Gruppe ${group}`,
-    remove: (group) => `Gruppe ${group} wieder wie die anderen`,
-  },
-};
+export const groupTexts = texts('groups', {
+  title: 'Cell groups inside it',
+  lead: 'Groups of a sealed block that are weaker or less full than their neighbours: the BMS stops at the first one.',
+  none: 'All groups are alike.',
+  add: 'A group differs',
+  changed: 'Cell groups that differ',
+  group: 'Group',
+  groupAt: (group) => `group ${group}`,
+  remove: (group) => `Group ${group} like the others again`,
+});

@@ -1,6 +1,6 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
-interface MenuTexts {
+export interface MenuTexts {
   readonly theme: string;
   readonly themes: Readonly<Record<'system' | 'light' | 'dark', string>>;
   readonly language: string;
@@ -22,69 +22,35 @@ interface MenuTexts {
   readonly formulasFilter: string;
 }
 
-export const menuTexts: Texts<MenuTexts> = {
-  en: {
-    theme: 'Appearance',
-    themes: { system: 'As the system', light: 'Light', dark: 'Dark' },
-    language: 'Language',
-    units: 'Units',
-    unitNames: { metric: 'Metric', us: 'US customary' },
-    settings: 'Settings',
-    recent: 'Opened before',
-    forgetRecent: 'Forget these files',
-    palettePlaceholder: 'Type a command, a place or an option',
-    paletteNone: 'Nothing of that name',
-    shortcutsTitle: 'Keyboard shortcuts',
-    inFields: 'In number fields and charts',
-    inFieldsRows: [
-      ['↑ ↓', 'one step up or down'],
-      ['Page ↑ ↓', 'ten steps'],
-      ['Enter', 'take over what was typed'],
-      ['Esc', 'back to the value before'],
-      ['Alt Enter', 'try other values by a slider'],
-      ['← →', 'move the read-out of a chart'],
-      ['+ − 0', 'zoom a chart in, out, to all'],
-      ['Shift ← →', 'move the cut-out of a chart'],
-    ],
-    aboutLead:
-      'Choose, run, charge, wire and verify the battery of a small electric machine before buying it.',
-    aboutCare:
-      'Figures are estimates. Work on batteries can burn and injure: local codes, makers’ instructions and licensed practice come first.',
-    version: 'Version',
-    licences: 'Packages inside and their licences',
-    formulasLead: 'Every published formula the figures rest on, with its source and range.',
-    formulasFilter: 'Find a formula',
-  },
-  de: {
-    theme: 'Darstellung',
-    themes: { system: 'Wie das System', light: 'Hell', dark: 'Dunkel' },
-    language: 'Sprache',
-    units: 'Einheiten',
-    unitNames: { metric: 'Metrisch', us: 'US-Maße' },
-    settings: 'Einstellungen',
-    recent: 'Zuletzt geöffnet',
-    forgetRecent: 'Diese Dateien vergessen',
-    palettePlaceholder: 'Befehl, Ort oder Variante eingeben',
-    paletteNone: 'Nichts mit diesem Namen',
-    shortcutsTitle: 'Tastenkürzel',
-    inFields: 'In Zahlenfeldern und Diagrammen',
-    inFieldsRows: [
-      ['↑ ↓', 'ein Schritt auf oder ab'],
-      ['Bild ↑ ↓', 'zehn Schritte'],
-      ['Enter', 'Eingabe übernehmen'],
-      ['Esc', 'zurück zum Wert davor'],
-      ['Alt Enter', 'andere Werte mit einem Schieber ausprobieren'],
-      ['← →', 'Ablesung im Diagramm verschieben'],
-      ['+ − 0', 'Diagramm vergrößern, verkleinern, ganz zeigen'],
-      ['Umschalt ← →', 'Ausschnitt verschieben'],
-    ],
-    aboutLead:
-      'Den Akku einer kleinen elektrischen Maschine wählen, fahren, laden, verkabeln und prüfen, bevor er gekauft wird.',
-    aboutCare:
-      'Die Zahlen sind Schätzungen. Arbeit an Akkus kann brennen und verletzen: Örtliche Vorschriften, Herstellerangaben und Fachleute gehen vor.',
-    version: 'Version',
-    licences: 'Enthaltene Pakete und ihre Lizenzen',
-    formulasLead: 'Jede veröffentlichte Formel hinter den Zahlen, mit Quelle und Bereich.',
-    formulasFilter: 'Formel suchen',
-  },
-};
+export const menuTexts = texts('menu', {
+  theme: 'Appearance',
+  themes: { system: 'As the system', light: 'Light', dark: 'Dark' },
+  language: 'Language',
+  units: 'Units',
+  unitNames: { metric: 'Metric', us: 'US customary' },
+  settings: 'Settings',
+  recent: 'Opened before',
+  forgetRecent: 'Forget these files',
+  palettePlaceholder: 'Type a command, a place or an option',
+  paletteNone: 'Nothing of that name',
+  shortcutsTitle: 'Keyboard shortcuts',
+  inFields: 'In number fields and charts',
+  inFieldsRows: [
+    ['↑ ↓', 'one step up or down'],
+    ['Page ↑ ↓', 'ten steps'],
+    ['Enter', 'take over what was typed'],
+    ['Esc', 'back to the value before'],
+    ['Alt Enter', 'try other values by a slider'],
+    ['← →', 'move the read-out of a chart'],
+    ['+ − 0', 'zoom a chart in, out, to all'],
+    ['Shift ← →', 'move the cut-out of a chart'],
+  ],
+  aboutLead:
+    'Choose, run, charge, wire and verify the battery of a small electric machine before buying it.',
+  aboutCare:
+    'Figures are estimates. Work on batteries can burn and injure: local codes, makers’ instructions and licensed practice come first.',
+  version: 'Version',
+  licences: 'Packages inside and their licences',
+  formulasLead: 'Every published formula the figures rest on, with its source and range.',
+  formulasFilter: 'Find a formula',
+});

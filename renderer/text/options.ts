@@ -1,6 +1,6 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
-interface OptionTexts {
+export interface OptionTexts {
   readonly newName: string;
   readonly added: string;
   readonly duplicated: string;
@@ -11,25 +11,13 @@ interface OptionTexts {
   readonly moved: string;
 }
 
-export const optionTexts: Texts<OptionTexts> = {
-  en: {
-    newName: 'New option',
-    added: 'Add option',
-    duplicated: 'Duplicate option',
-    copyOf: (name) => `${name} (copy)`,
-    removed: (name) => `Removed ${name}`,
-    broughtBack: (name) => `Bring back ${name}`,
-    bringBack: 'Undo',
-    moved: 'Move option',
-  },
-  de: {
-    newName: 'Neue Variante',
-    added: 'Variante hinzufügen',
-    duplicated: 'Variante verdoppeln',
-    copyOf: (name) => `${name} (Kopie)`,
-    removed: (name) => `${name} entfernt`,
-    broughtBack: (name) => `${name} zurückholen`,
-    bringBack: 'Rückgängig',
-    moved: 'Variante verschieben',
-  },
-};
+export const optionTexts = texts('options', {
+  newName: 'New option',
+  added: 'Add option',
+  duplicated: 'Duplicate option',
+  copyOf: (name) => `${name} (copy)`,
+  removed: (name) => `Removed ${name}`,
+  broughtBack: (name) => `Bring back ${name}`,
+  bringBack: 'Undo',
+  moved: 'Move option',
+});

@@ -1,6 +1,6 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
-interface RatingTexts {
+export interface RatingTexts {
   readonly row: string;
   readonly summary: Readonly<Record<'exponent', string>> & {
     readonly points: (count: number) => string;
@@ -27,70 +27,35 @@ interface RatingTexts {
   readonly done: string;
 }
 
-export const ratingTexts: Texts<RatingTexts> = {
-  en: {
-    row: 'Capacity at other rates',
-    summary: {
-      exponent: 'by one exponent',
-      points: (count) => `by ${count} rating points`,
-      curves: (count) => (count === 1 ? 'by 1 discharge curve' : `by ${count} discharge curves`),
-    },
-    title: (name) => `Capacity at other rates: ${name}`,
-    lead: 'A block gives less when it is emptied faster. Say how much less with whatever its sheet offers; the table beats the exponent, curves beat both.',
-    kind: 'Known from',
-    kinds: { exponent: 'One exponent', points: 'Rating table', curves: 'Discharge curves' },
-    kindLeads: {
-      exponent: 'When the sheet gives one capacity only.',
-      points: 'Capacity at two to twelve discharge times, as most sheets of lead blocks list them.',
-      curves: 'Voltage against time at constant current, read off the sheet or measured.',
-    },
-    changed: 'Rate behaviour',
-    point: (at) => `point ${at}`,
-    addPoint: 'Add point',
-    removePoint: (at) => `Remove point ${at}`,
-    curve: (at) => `Curve ${at}`,
-    addCurve: 'Add curve',
-    removeCurve: (at) => `Remove curve ${at}`,
-    curvePoints: 'Minutes and volts',
-    curveHelp:
-      'One point a line: minutes, then volts, with a space, tab or semicolon between. Copied columns of a table fit.',
-    curveCount: (count, minutes) => `${count} points over ${minutes}`,
-    curveWrong: (line) => `Line ${line} is not minutes and volts. Write it as 60 12.4`,
-    curveFew: 'A curve needs at least three points.',
-    curveMany: 'A curve takes at most 400 points. Leave some out.',
-    done: 'Done',
+export const ratingTexts = texts('rating', {
+  row: 'Capacity at other rates',
+  summary: {
+    exponent: 'by one exponent',
+    points: (count) => `by ${count} rating points`,
+    curves: (count) => (count === 1 ? 'by 1 discharge curve' : `by ${count} discharge curves`),
   },
-  de: {
-    row: 'Kapazität bei anderen Strömen',
-    summary: {
-      exponent: 'aus einem Exponenten',
-      points: (count) => `aus ${count} Nennpunkten`,
-      curves: (count) => (count === 1 ? 'aus 1 Entladekurve' : `aus ${count} Entladekurven`),
-    },
-    title: (name) => `Kapazität bei anderen Strömen: ${name}`,
-    lead: 'Schneller entladen gibt ein Block weniger her. Wie viel weniger, sagt das Datenblatt: Die Tabelle ist besser als der Exponent, Kurven sind besser als beide.',
-    kind: 'Bekannt aus',
-    kinds: { exponent: 'Ein Exponent', points: 'Nenntabelle', curves: 'Entladekurven' },
-    kindLeads: {
-      exponent: 'Wenn das Datenblatt nur eine Kapazität nennt.',
-      points:
-        'Kapazität bei zwei bis zwölf Entladezeiten, wie sie die meisten Blei-Datenblätter aufführen.',
-      curves: 'Spannung über der Zeit bei festem Strom, abgelesen oder gemessen.',
-    },
-    changed: 'Ratenverhalten',
-    point: (at) => `Punkt ${at}`,
-    addPoint: 'Punkt hinzufügen',
-    removePoint: (at) => `Punkt ${at} entfernen`,
-    curve: (at) => `Kurve ${at}`,
-    addCurve: 'Kurve hinzufügen',
-    removeCurve: (at) => `Kurve ${at} entfernen`,
-    curvePoints: 'Minuten und Volt',
-    curveHelp:
-      'Ein Punkt je Zeile: Minuten, dann Volt, dazwischen Leerzeichen, Tabulator oder Strichpunkt. Kopierte Tabellenspalten passen.',
-    curveCount: (count, minutes) => `${count} Punkte über ${minutes}`,
-    curveWrong: (line) => `Zeile ${line} besteht nicht aus Minuten und Volt. So schreiben: 60 12,4`,
-    curveFew: 'Eine Kurve braucht mindestens drei Punkte.',
-    curveMany: 'Eine Kurve nimmt höchstens 400 Punkte. Einige weglassen.',
-    done: 'Fertig',
+  title: (name) => `Capacity at other rates: ${name}`,
+  lead: 'A block gives less when it is emptied faster. Say how much less with whatever its sheet offers; the table beats the exponent, curves beat both.',
+  kind: 'Known from',
+  kinds: { exponent: 'One exponent', points: 'Rating table', curves: 'Discharge curves' },
+  kindLeads: {
+    exponent: 'When the sheet gives one capacity only.',
+    points: 'Capacity at two to twelve discharge times, as most sheets of lead blocks list them.',
+    curves: 'Voltage against time at constant current, read off the sheet or measured.',
   },
-};
+  changed: 'Rate behaviour',
+  point: (at) => `point ${at}`,
+  addPoint: 'Add point',
+  removePoint: (at) => `Remove point ${at}`,
+  curve: (at) => `Curve ${at}`,
+  addCurve: 'Add curve',
+  removeCurve: (at) => `Remove curve ${at}`,
+  curvePoints: 'Minutes and volts',
+  curveHelp:
+    'One point a line: minutes, then volts, with a space, tab or semicolon between. Copied columns of a table fit.',
+  curveCount: (count, minutes) => `${count} points over ${minutes}`,
+  curveWrong: (line) => `Line ${line} is not minutes and volts. Write it as 60 12.4`,
+  curveFew: 'A curve needs at least three points.',
+  curveMany: 'A curve takes at most 400 points. Leave some out.',
+  done: 'Done',
+});

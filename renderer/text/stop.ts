@@ -1,4 +1,4 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
 /** Words of the stopping helper: what the plan's brakes do, the resistor for a wish, and how the figures come about. */
 export interface StopTexts {
@@ -43,7 +43,7 @@ export interface StopTexts {
   readonly heatValidity: string;
 }
 
-const en: StopTexts = {
+export const stopTexts = texts('stop', {
   planned: 'As planned now',
   wish: 'For the deceleration you want',
   deceleration: 'First deceleration',
@@ -90,55 +90,4 @@ const en: StopTexts = {
   stops: 'Stops an hour',
   heatValidity:
     'One thermal node; 250 K at rated power and 150 s unless the part says otherwise (common practice, no source).',
-};
-
-const de: StopTexts = {
-  planned: 'Wie jetzt geplant',
-  wish: 'Für die gewünschte Verzögerung',
-  deceleration: 'Anfangsverzögerung',
-  peakCurrent: 'Spitzenstrom',
-  eachMotor: (amps) => `${amps} in jedem Motor`,
-  peakPower: 'Spitze im Widerstand',
-  energy: 'Energie je Halt',
-  way: 'Weg bis zum Stand',
-  neverStands: 'kommt nicht zum Stehen',
-  oneStop: 'Widerstand nach einem Halt',
-  repeated: 'Widerstand, viele Halte',
-  repeatedNote: (stops) => `${stops} Halte in der Stunde`,
-  descent: 'Widerstand, lange Talfahrt',
-  creep: 'Kriecht bergab',
-  creepNote: (grade) => `bei ${grade}, nur elektrisch gebremst`,
-  holds: 'Reibung hält sie',
-  rollsFree: 'rollt frei',
-  noRating: 'Die Nennleistung des Widerstands fehlt: Zu seiner Temperatur ist nichts gesagt.',
-  fromCold: 'ab 25 °C',
-  tooHot: (limit) => `über den ${limit} seiner Nennleistung`,
-  mass: 'Masse mit drehenden Teilen',
-  rolling: 'Rollen und Luft',
-  constant: 'Volt je m/s (k)',
-  winding: 'Motorkreis',
-  friction: 'Leerlaufstrom',
-  efficiency: 'Getriebewirkungsgrad',
-  speed: 'Geschwindigkeit',
-  wished: 'Verzögerung',
-  brakeForce: 'Kraft, die den Motoren bleibt',
-  current: 'Bremsstrom',
-  ohm: 'Widerstand',
-  ohmValidity: 'Im ersten Augenblick; die Bremse lässt mit dem Tempo nach und hält nie.',
-  derived: 'Motorgleichungen mit der Bewegungsgleichung (abgeleitet)',
-  rating: 'Nennleistung, mindestens',
-  needs: {
-    pulse: 'Erster Augenblick: Spitzenleistung / 5',
-    energy: 'Ein Halt: Energie / (5 × 5 s)',
-    average: 'Viele Halte: mittlere Leistung / 0,5',
-    descent: 'Lange Talfahrt: Dauerleistung',
-  },
-  ratingSource:
-    'Überlast von Leistungswiderständen mit Metallelement 5 × Nennleistung für 5 s: MIL-PRF-49465. Im Mittel halbe Nennleistung: übliche Praxis, ohne Quelle.',
-  ratingValidity: 'Mehr Überlast nur, wo das Datenblatt des Teils es sagt.',
-  stops: 'Halte in der Stunde',
-  heatValidity:
-    'Ein thermischer Knoten; 250 K bei Nennleistung und 150 s, wenn das Teil nichts anderes sagt (übliche Praxis, ohne Quelle).',
-};
-
-export const stopTexts: Texts<StopTexts> = { en, de };
+});

@@ -1,7 +1,7 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 import type { ChargerMatch } from '#core/charge/match-result.ts';
 
-interface StripTexts {
+export interface StripTexts {
   readonly title: string;
   readonly option: string;
   readonly runTime: string;
@@ -22,45 +22,23 @@ interface StripTexts {
   readonly outing: string;
 }
 
-export const stripTexts: Texts<StripTexts> = {
-  en: {
-    title: 'Options at a glance',
-    option: 'Option',
-    runTime: 'Runs',
-    scale: (goal, outing) => `${outing}, goal ${goal}`,
-    endedBy: 'Ended by',
-    speed: 'Top speed',
-    accessories: 'Accessories',
-    energy: 'Delivers',
-    charge: 'Charger',
-    mass: 'Mass',
-    price: 'Price',
-    findings: 'Findings',
-    fits: { fits: 'fits', limits: 'fits, slowly', misfits: 'does not fit', unknown: 'not known' },
-    noCharger: 'none chosen',
-    noFinding: 'none',
-    showFindings: (name) => `Findings of ${name}`,
-    barOf: (name, minutes, percent) => `${name} runs ${minutes}, ${percent} % of the goal`,
-    outing: 'Outing',
-  },
-  de: {
-    title: 'Varianten auf einen Blick',
-    option: 'Variante',
-    runTime: 'Läuft',
-    scale: (goal, outing) => `${outing}, Ziel ${goal}`,
-    endedBy: 'Beendet durch',
-    speed: 'Spitze',
-    accessories: 'Verbraucher',
-    energy: 'Liefert',
-    charge: 'Ladegerät',
-    mass: 'Masse',
-    price: 'Preis',
-    findings: 'Befunde',
-    fits: { fits: 'passt', limits: 'passt, langsam', misfits: 'passt nicht', unknown: 'unbekannt' },
-    noCharger: 'keiner gewählt',
-    noFinding: 'keine',
-    showFindings: (name) => `Befunde zu ${name}`,
-    barOf: (name, minutes, percent) => `${name} läuft ${minutes}, ${percent} % vom Ziel`,
-    outing: 'Fahrt',
-  },
-};
+export const stripTexts = texts('strip', {
+  title: 'Options at a glance',
+  option: 'Option',
+  runTime: 'Runs',
+  scale: (goal, outing) => `${outing}, goal ${goal}`,
+  endedBy: 'Ended by',
+  speed: 'Top speed',
+  accessories: 'Accessories',
+  energy: 'Delivers',
+  charge: 'Charger',
+  mass: 'Mass',
+  price: 'Price',
+  findings: 'Findings',
+  fits: { fits: 'fits', limits: 'fits, slowly', misfits: 'does not fit', unknown: 'not known' },
+  noCharger: 'none chosen',
+  noFinding: 'none',
+  showFindings: (name) => `Findings of ${name}`,
+  barOf: (name, minutes, percent) => `${name} runs ${minutes}, ${percent} % of the goal`,
+  outing: 'Outing',
+});

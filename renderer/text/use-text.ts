@@ -1,11 +1,8 @@
 import { useSettings } from '../state/settings-store.ts';
-import type { Language } from '#core/plan/language.ts';
-
-/** Words of one screen in every language; all languages have the same entries. */
-export type Texts<T> = Readonly<Record<Language, T>>;
+import type { Texts } from './spoken.ts';
 
 /** The words of a screen in the language chosen. */
-export const useText = <T>(texts: Texts<T>): T => texts[useSettings((state) => state.language)];
+export const useText = <T>(words: Texts<T>): T => words[useSettings((state) => state.language)];
 
 /** The same outside of components. */
-export const textNow = <T>(texts: Texts<T>): T => texts[useSettings.getState().language];
+export const textNow = <T>(words: Texts<T>): T => words[useSettings.getState().language];

@@ -1,6 +1,6 @@
-import type { Texts } from './use-text.ts';
+import { texts } from './spoken.ts';
 
-interface WhatIfTexts {
+export interface WhatIfTexts {
   readonly open: (field: string) => string;
   readonly title: string;
   readonly lead: string;
@@ -11,25 +11,13 @@ interface WhatIfTexts {
   readonly keep: string;
 }
 
-export const whatIfTexts: Texts<WhatIfTexts> = {
-  en: {
-    open: (field) => `What if? Try other values of ${field}`,
-    title: 'What if?',
-    lead: 'Every option follows the slider. Put it back, or keep it as one step.',
-    value: (field) => `Trial value of ${field}`,
-    before: (value) => `was ${value}`,
-    option: 'Option',
-    putBack: 'Put back',
-    keep: 'Keep',
-  },
-  de: {
-    open: (field) => `Was wäre wenn? Andere Werte für ${field} ausprobieren`,
-    title: 'Was wäre wenn?',
-    lead: 'Alle Varianten folgen dem Schieber. Zurückstellen oder als einen Schritt behalten.',
-    value: (field) => `Probewert für ${field}`,
-    before: (value) => `vorher ${value}`,
-    option: 'Variante',
-    putBack: 'Zurückstellen',
-    keep: 'Behalten',
-  },
-};
+export const whatIfTexts = texts('whatIf', {
+  open: (field) => `What if? Try other values of ${field}`,
+  title: 'What if?',
+  lead: 'Every option follows the slider. Put it back, or keep it as one step.',
+  value: (field) => `Trial value of ${field}`,
+  before: (value) => `was ${value}`,
+  option: 'Option',
+  putBack: 'Put back',
+  keep: 'Keep',
+});

@@ -6,8 +6,7 @@ import type {
   WiringState,
 } from '#core/wiring/index.ts';
 import type { FuseClass, Switchgear, WiringDevice } from '#core/plan/schema/wiring-branch.ts';
-import type { Texts } from './use-text.ts';
-import { wiringDe } from './wiring-de.ts';
+import { texts } from './spoken.ts';
 
 export interface WiringTexts {
   readonly option: string;
@@ -164,7 +163,7 @@ export interface WiringTexts {
   };
 }
 
-const wiringEn: WiringTexts = {
+export const wiringTexts = texts('wiring', {
   option: 'Option',
   waiting: 'The currents come from the run; it is being worked out.',
   caution:
@@ -389,6 +388,4 @@ const wiringEn: WiringTexts = {
     verdicts: { passed: 'passed', failed: 'failed', open: 'open' },
     counts: (passed, failed, open) => `${passed} passed, ${failed} failed, ${open} open`,
   },
-};
-
-export const wiringTexts: Texts<WiringTexts> = { en: wiringEn, de: wiringDe };
+});

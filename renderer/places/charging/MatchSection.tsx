@@ -11,7 +11,7 @@ import { edit } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
 import { chargingTexts } from '../../text/charging.ts';
 import { formatMinutes } from '../../text/format.ts';
-import { nameIn, namedIn } from '../../text/names-de.ts';
+import { nameIn, namedIn } from '../../text/names.ts';
 import { useText } from '../../text/use-text.ts';
 import { Verdict } from './Verdict.tsx';
 

@@ -11,7 +11,7 @@ import type { Block } from '#core/plan/schema/block.ts';
 import type { Motor } from '#core/plan/schema/motor.ts';
 import type { Charger } from '#core/plan/schema/charger.ts';
 import { useSettings } from '../../state/settings-store.ts';
-import { nameIn, namedIn } from '../../text/names-de.ts';
+import { nameIn, namedIn } from '../../text/names.ts';
 import type { Language } from '#core/plan/language.ts';
 import { usePlan } from '../../state/plan-store.ts';
 import { packsTexts } from '../../text/packs.ts';

@@ -3,16 +3,19 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { accessoryParts, blockParts, chargerParts, converterParts } from '#core/library/index.ts';
 import { sampleNames, samplePlan } from '#core/plan/samples/index.ts';
-import { nameIn, namedIn } from '#renderer/text/names-de.ts';
+import { nameIn, namedIn } from '#renderer/text/names.ts';
+import { learn } from '#renderer/text/spoken.ts';
+
+await learn('de');
 
 const folder = join(import.meta.dirname, '../../../renderer/text');
 /** What is no words but the way to them. */
-const machinery = new Set(['use-text.ts', 'field-words.ts']);
+const machinery = new Set(['use-text.ts', 'field-words.ts', 'spoken.ts']);
 
 /** Every file of words of the interface. */
 const files = await Promise.all(
   readdirSync(folder)
-    .filter((file) => !machinery.has(file))
+    .filter((file) => file.endsWith('.ts') && !machinery.has(file))
     .map(async (file): Promise<readonly [string, Record<string, unknown>]> => [
       file,
       (await import(join(folder, file))) as Record<string, unknown>,

@@ -6,6 +6,7 @@ import { studyPlan } from '#core/study/study-plan.ts';
 import type { Working } from '#renderer/controls/working.ts';
 import { ledgerParts } from '#renderer/places/run/ledger-parts.ts';
 import { compareRows } from '#renderer/state/compare-rows.ts';
+import { learn } from '#renderer/text/spoken.ts';
 import {
   chargeFigureWorking,
   type ChargeFigure,
@@ -20,6 +21,8 @@ import {
 } from '#renderer/workings/run-figure-workings.ts';
 import { seasonWorking } from '#renderer/workings/season-working.ts';
 import { speedWorking } from '#renderer/workings/speed-working.ts';
+
+await learn('de');
 
 const plan = samplePlan('campsite-tug');
 const study = studyPlan(plan, plan.headlineOuting, 'en');

@@ -1,5 +1,5 @@
 /** German titles of the plan's fields, by their English title. */
-export const fieldTitlesDe: Readonly<Record<string, string>> = {
+export const fieldTitles: Readonly<Record<string, string>> = {
   Plan: 'Plan',
   Format: 'Format',
   'Format version': 'Formatversion',

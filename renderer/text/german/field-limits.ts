@@ -1,5 +1,5 @@
 /** German titles and helps of the limits of the findings, by the English of the schema. */
-export const limitsDe: Readonly<Record<string, string>> = {
+export const fieldLimits: Readonly<Record<string, string>> = {
   'Plain A·h over A, note above': 'A·h durch A verspricht zu viel, Hinweis über',
   'How much more it promises than the run gives.':
     'Wie viel mehr es verspricht, als die Fahrt gibt.',

@@ -1,6 +1,6 @@
-import type { WiringTexts } from './wiring.ts';
+import type { WiringTexts } from '../wiring.ts';
 
-export const wiringDe: WiringTexts = {
+export const wiring: WiringTexts = {
   option: 'Variante',
   waiting: 'Die Ströme kommen aus der Fahrt; sie wird gerade gerechnet.',
   caution:

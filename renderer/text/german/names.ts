@@ -1,8 +1,5 @@
-import type { Plan } from '#core/plan/schema/plan.ts';
-import type { Language } from '#core/plan/language.ts';
-
 /** Names and notes of the sample plans and of the generic parts, by their English words. */
-const words: Readonly<Record<string, string>> = {
+export const nameWords: Readonly<Record<string, string>> = {
   'Orchard cart': 'Obstwagen',
   'A 24 V hand-guided cart hauls crates between rows of trees, with work lights and a radio on a step-down converter. Which pack lasts a picking shift? Invented data.':
     'Ein handgeführter Wagen mit 24 V fährt Kisten zwischen Baumreihen, mit Arbeitsleuchten und Radio an einem Abwärtswandler. Welcher Akku hält eine Pflückschicht durch? Erfundene Daten.',
@@ -124,7 +121,7 @@ const words: Readonly<Record<string, string>> = {
 };
 
 /** Names that are made of a kind and its figures. */
-const patterns: readonly (readonly [RegExp, string])[] = [
+export const namePatterns: readonly (readonly [RegExp, string])[] = [
   [/^Motor controller (?=\d)/, 'Motorsteuerung '],
   [/^Scooter controller (?=\d)/, 'Rollersteuerung '],
   [/^Brushed motor (?=\d)/, 'Bürstenmotor '],
@@ -148,29 +145,3 @@ const patterns: readonly (readonly [RegExp, string])[] = [
   [/^Halogen headlamp /, 'Halogenscheinwerfer '],
   [/^Sound amplifier (.*), music$/, 'Verstärker $1, Musik'],
 ];
-
-/** Name of a generic part or of something in a sample plan. Names of one's own stay as they are. */
-export function nameIn(name: string, language: Language): string {
-  if (language === 'en') return name;
-  const known = words[name];
-  if (known !== undefined) return known;
-  const pattern = patterns.find(([from]) => from.test(name));
-  return pattern === undefined ? name : name.replace(pattern[0], pattern[1]);
-}
-
-/** A copy of something whose names and notes, at any depth, are in a language. */
-export function namedIn<T>(value: T, language: Language): T {
-  if (language === 'en' || typeof value !== 'object' || value === null) return value;
-  if (Array.isArray(value)) return value.map((entry) => namedIn<unknown>(entry, language)) as T;
-  return Object.fromEntries(
-    Object.entries(value).map(([key, entry]: [string, unknown]) => [
-      key,
-      typeof entry === 'string' && (key === 'name' || key === 'note')
-        ? nameIn(entry, language)
-        : namedIn(entry, language),
-    ]),
-  ) as T;
-}
-
-/** A sample plan as it opens for a person of that language. */
-export const sampleIn = (plan: Plan, language: Language): Plan => namedIn(plan, language);

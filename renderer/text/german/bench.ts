@@ -1,6 +1,6 @@
-import type { BenchTexts } from './bench.ts';
+import type { BenchTexts } from '../bench.ts';
 
-export const benchDe: BenchTexts = {
+export const bench: BenchTexts = {
   option: 'Gemessene Variante',
   logs: {
     title: 'Protokolle',

@@ -1,5 +1,5 @@
 /** German helps of the plan's fields, by their English sentence. */
-export const fieldHelpsDe: Readonly<Record<string, string>> = {
+export const fieldHelps: Readonly<Record<string, string>> = {
   'Set on the sample plans: their figures describe no real product.':
     'In den Beispielplänen gesetzt: Ihre Zahlen beschreiben kein wirkliches Produkt.',
   'What its capacitors and transistors stand, from its sheet.':

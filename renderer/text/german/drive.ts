@@ -1,6 +1,6 @@
-import type { DriveTexts } from './drive.ts';
+import type { DriveTexts } from '../drive.ts';
 
-export const driveTextDe: DriveTexts = {
+export const drive: DriveTexts = {
   title: 'Antrieb',
   lead: 'Motoren, Getriebe und Massen: Damit lassen sich Abschnitte mit einer Geschwindigkeit fahren statt in Watt angeben.',
   none: 'Kein Antrieb beschrieben',

@@ -1,7 +1,7 @@
-import type { ChargingTexts } from './charging.ts';
+import type { ChargingTexts } from '../charging.ts';
 
 /** German words of the place Charging. */
-export const chargingDe: ChargingTexts = {
+export const charging: ChargingTexts = {
   option: 'Variante',
   days: { mon: 'Mo', tue: 'Di', wed: 'Mi', thu: 'Do', fri: 'Fr', sat: 'Sa', sun: 'So' },
   daysLong: {
