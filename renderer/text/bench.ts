@@ -403,7 +403,7 @@ export const benchTexts = texts('bench', {
       'peak-current': 'Peak current',
       'mean-current': 'Mean current',
       speed: 'Top speed',
-      'charge-hours': 'Hours to full',
+      'charge-hours': 'Charger done after',
       'standby-current': 'Standby current',
       deceleration: 'Deceleration',
       warming: 'Warming over the air',

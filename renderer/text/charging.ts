@@ -36,7 +36,7 @@ export interface ChargingTexts {
     readonly units: Readonly<Record<ChargeQuantity, string>>;
     readonly time: string;
     readonly to80: string;
-    readonly toFull: string;
+    readonly to98: string;
     readonly done: string;
     readonly doneNote: (percent: string) => string;
     readonly never: string;
@@ -231,7 +231,7 @@ export const chargingTexts = texts('charging', {
     units: { voltage: 'V', current: 'A', percent: '%', cells: 'V per cell' },
     time: 'Time',
     to80: '80 % after',
-    toFull: 'Full after',
+    to98: '98 % after',
     done: 'Charger done after',
     doneNote: (percent) => `the pack then holds ${percent}`,
     never: 'never',

@@ -151,7 +151,7 @@ export const packsTexts = texts('packs', {
     delivered: 'Delivers',
     lowestBus: 'Lowest bus voltage',
     accessories: 'Accessories cost',
-    chargeHours: 'Hours to full',
+    chargeHours: 'Charger done after',
     energy: 'Rated energy',
     mass: 'Mass',
     price: 'Price with charger',

@@ -101,7 +101,7 @@ export const searchTexts = texts('search', {
     runTimeMin: 'Run time',
     massKg: 'Mass',
     price: 'Price with charger',
-    chargeHours: 'Hours to full',
+    chargeHours: 'Charger done after',
   },
   across: 'Across',
   up: 'Up',

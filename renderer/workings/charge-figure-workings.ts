@@ -8,7 +8,7 @@ import { workingTexts } from '../text/workings.ts';
 import { figureWriter } from './figure-writer.ts';
 
 /** Figures of a charge that can be opened. */
-export type ChargeFigure = 'done' | 'to80' | 'toFull' | 'into' | 'mains' | 'cost' | 'highest';
+export type ChargeFigure = 'done' | 'to80' | 'to98' | 'into' | 'mains' | 'cost' | 'highest';
 
 interface Charged {
   readonly charge: ChargeResult;
@@ -72,12 +72,12 @@ export function chargeFigureWorking(
         inputs: [start, current, volts],
         result: named(names.to80, hours(charge.hoursTo80)),
       };
-    case 'toFull':
+    case 'to98':
       return {
         ...shared,
         formula: [text.chargeMark(98)],
         inputs: [start, current, volts],
-        result: named(names.toFull, hours(charge.hoursToFull)),
+        result: named(names.to98, hours(charge.hoursTo98)),
       };
     case 'into':
       return {

@@ -1,4 +1,5 @@
 import type { StringState } from './charge-circuit.ts';
+import { hoursOnCharger } from './hours-on-charger.ts';
 import {
   chargeStages,
   fullPercent,
@@ -41,7 +42,7 @@ export class ChargeRecorder {
     lowestCellV: [] as number[],
   };
   #hoursTo80: number | null;
-  #hoursToFull: number | null;
+  #hoursTo98: number | null;
   #endedBy: ChargeEnd = 'unplugged';
   #hours = 0;
   #endPercent: number;
@@ -65,7 +66,7 @@ export class ChargeRecorder {
     this.#startPercent = this.chargePercent;
     this.#endPercent = this.chargePercent;
     this.#hoursTo80 = this.chargePercent >= 80 ? 0 : null;
-    this.#hoursToFull = this.chargePercent >= fullPercent ? 0 : null;
+    this.#hoursTo98 = this.chargePercent >= fullPercent ? 0 : null;
     this.#row(0, this.voltageV, 0, 'bulk');
   }
 
@@ -74,7 +75,7 @@ export class ChargeRecorder {
     const before = this.chargePercent;
     this.chargePercent = packPercent(this.#strings);
     this.#hoursTo80 ??= crossing(80, before, this.chargePercent, timeH, stepH);
-    this.#hoursToFull ??= crossing(fullPercent, before, this.chargePercent, timeH, stepH);
+    this.#hoursTo98 ??= crossing(fullPercent, before, this.chargePercent, timeH, stepH);
     this.voltageV = voltageV;
     this.currentA = currentA;
     this.#inAh += meanA * stepH;
@@ -106,7 +107,8 @@ export class ChargeRecorder {
       hours: this.#hours,
       bulkHours: this.bulkHours ?? this.#hours,
       hoursTo80: this.#hoursTo80,
-      hoursToFull: this.#hoursToFull,
+      hoursTo98: this.#hoursTo98,
+      hoursToFull: hoursOnCharger(this.#endedBy, this.#hours, this.#hoursTo98),
       startPercent: this.#startPercent,
       endPercent: this.#endPercent,
       inAh: this.#inAh,

@@ -61,11 +61,13 @@ export interface ChargeResult {
   readonly endedBy: ChargeEnd;
   /** Hours until the charger ends its charge or the time asked for is over. */
   readonly hours: number;
+  /** Hours until the charger calls the pack full: see `hoursOnCharger`. */
+  readonly hoursToFull: number | null;
   /** Hours in which the current limit ruled. */
   readonly bulkHours: number;
-  /** Hours until the pack holds 80 %, and until it is full (98 %); null when it never gets there. */
+  /** Hours until the pack holds 80 % and 98 %; null when it never gets there. */
   readonly hoursTo80: number | null;
-  readonly hoursToFull: number | null;
+  readonly hoursTo98: number | null;
   readonly startPercent: number;
   readonly endPercent: number;
   readonly inAh: number;

@@ -20,7 +20,10 @@ export interface MatchAspect {
 export interface ChargerMatch {
   readonly verdict: 'fits' | 'limits' | 'misfits' | 'unknown';
   readonly aspects: readonly MatchAspect[];
-  /** Hours to full from the state at the end of the run; null where the charger must not be used or data lack. */
+  /**
+   * Hours until the charger calls the pack full, from the state at the end of the run; null where the charger must not
+   * be used or data lack.
+   */
   readonly hoursToFull: number | null;
   /** Wanted end voltage of the pack at the outing's temperature [V]. */
   readonly wantedEndVoltageV: number;

@@ -23,7 +23,7 @@ export interface ChargeWishes {
 }
 
 export const usualWishes: ChargeWishes = {
-  longestHours: 60,
+  longestHours: 100,
   targetPercent: null,
   afterHours: 0,
   shareStep: 0.004,

@@ -38,7 +38,7 @@ export function runTable(options: readonly OptionStudy[]): string {
       'Left %',
       'Accessories cost min',
       'Charger',
-      'Charge h',
+      'Charger done h',
       'kg',
       'Price',
     ],

@@ -41,7 +41,7 @@ export const ChargeFigures = ({ charge, charger, optionIndex, cost }: ChargeFigu
         }
       />
       <Figure label={text.to80} {...opens('to80')} value={hours(charge.hoursTo80)} />
-      <Figure label={text.toFull} {...opens('toFull')} value={hours(charge.hoursToFull)} />
+      <Figure label={text.to98} {...opens('to98')} value={hours(charge.hoursTo98)} />
       <Figure
         label={text.intoPack}
         {...opens('into')}

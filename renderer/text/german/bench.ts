@@ -226,7 +226,7 @@ export const bench: BenchTexts = {
       'peak-current': 'Spitzenstrom',
       'mean-current': 'Mittlerer Strom',
       speed: 'Höchstgeschwindigkeit',
-      'charge-hours': 'Stunden bis voll',
+      'charge-hours': 'Ladegerät fertig nach',
       'standby-current': 'Ruhestrom',
       deceleration: 'Verzögerung',
       warming: 'Erwärmung über Luft',

@@ -50,7 +50,7 @@ export const charging: ChargingTexts = {
     units: { voltage: 'V', current: 'A', percent: '%', cells: 'V je Zelle' },
     time: 'Zeit',
     to80: '80 % nach',
-    toFull: 'Voll nach',
+    to98: '98 % nach',
     done: 'Ladegerät fertig nach',
     doneNote: (percent) => `der Akku hält dann ${percent}`,
     never: 'nie',

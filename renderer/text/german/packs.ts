@@ -75,7 +75,7 @@ export const packs: PacksTexts = {
     delivered: 'Liefert',
     lowestBus: 'Niedrigste Busspannung',
     accessories: 'Verbraucher kosten',
-    chargeHours: 'Stunden bis voll',
+    chargeHours: 'Ladegerät fertig nach',
     energy: 'Nennenergie',
     mass: 'Masse',
     price: 'Preis mit Ladegerät',

@@ -43,7 +43,7 @@ export const search: SearchTexts = {
     runTimeMin: 'Laufzeit',
     massKg: 'Masse',
     price: 'Preis mit Lader',
-    chargeHours: 'Stunden bis voll',
+    chargeHours: 'Ladegerät fertig nach',
   },
   across: 'Waagrecht',
   up: 'Senkrecht',

@@ -48,7 +48,7 @@ export const chargeVerb: Verb = {
     }
     host.out(
       alignedTable(
-        ['Option', 'Charger', 'Verdict', 'Hours to full', 'Wanted end V', 'Given end V'],
+        ['Option', 'Charger', 'Verdict', 'Charger done after h', 'Wanted end V', 'Given end V'],
         pairs.map(({ entry, option }) => [
           entry.name,
           option.charger?.name ?? 'none',
@@ -100,7 +100,7 @@ function chargeText(option: Option, charge: ReturnType<typeof simulated>): strin
         `  ${way.way}: ${figure(way.hours, 3)} h, weakest block ${figure(way.weakestPercent, 3)} %, highest block ${figure(way.highestBlockV, 4)} V\n`,
     )
     .join('');
-  return `\n${option.name}: from ${figure(charge.startPercent, 3)} % to ${figure(charge.endPercent, 3)} %, ended by ${charge.endedBy} after ${figure(charge.hours, 3)} h; 80 % after ${figure(charge.hoursTo80, 3)} h; in ${figure(charge.inAh, 3)} Ah, ${figure(charge.inWh, 3)} Wh, mains ${figure(charge.mainsWh, 3)} Wh${charge.cost === null ? '' : `, cost ${figure(charge.cost, 2)}`}\n${ways}`;
+  return `\n${option.name}: from ${figure(charge.startPercent, 3)} % to ${figure(charge.endPercent, 3)} %, ended by ${charge.endedBy} after ${figure(charge.hours, 3)} h; 80 % after ${figure(charge.hoursTo80, 3)} h, 98 % after ${figure(charge.hoursTo98, 3)} h; in ${figure(charge.inAh, 3)} Ah, ${figure(charge.inWh, 3)} Wh, mains ${figure(charge.mainsWh, 3)} Wh${charge.cost === null ? '' : `, cost ${figure(charge.cost, 2)}`}\n${ways}`;
 }
 
 function chargeRecord(

@@ -139,7 +139,7 @@ function readBay(word: string | undefined, usual: Size | null): Size | null | st
 
 function tableOf(found: readonly FoundPack[]): string {
   return alignedTable(
-    ['Pack', 'Best', 'Run min', 'Mass kg', 'Price', 'Charge h', 'Bay', 'Charger'],
+    ['Pack', 'Best', 'Run min', 'Mass kg', 'Price', 'Charger done h', 'Bay', 'Charger'],
     found.map((pack) => [
       pack.option.name,
       pack.isBest ? 'yes' : '',

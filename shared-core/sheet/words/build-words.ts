@@ -9,7 +9,7 @@ export const buildWords = {
   spreadPending: { en: 'spread not worked out', de: 'Streuung nicht gerechnet' },
   topSpeed: { en: 'Top speed', de: 'Höchstgeschwindigkeit' },
   allowed: { en: 'allowed: {speed}', de: 'erlaubt: {speed}' },
-  chargeTime: { en: 'Hours to full', de: 'Stunden bis voll' },
+  chargeTime: { en: 'Charger done after', de: 'Ladegerät fertig nach' },
   mass: { en: 'Pack', de: 'Akku' },
   price: { en: 'Pack and charger', de: 'Akku und Lader' },
   energy: { en: 'Delivers', de: 'Liefert' },

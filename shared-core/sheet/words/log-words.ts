@@ -12,7 +12,7 @@ export const logWords = {
   peak: { en: 'Peak current', de: 'Spitzenstrom' },
   runTime: { en: 'Minutes to the cutoff', de: 'Minuten bis zur Abschaltung' },
   delivered: { en: 'Delivered', de: 'Geliefert' },
-  hours: { en: 'Hours to full', de: 'Stunden bis voll' },
+  hours: { en: 'Charger done after', de: 'Ladegerät fertig nach' },
   table: { en: 'Readings', de: 'Messwerte' },
   date: { en: 'Date', de: 'Datum' },
   air: { en: 'Air', de: 'Luft' },
