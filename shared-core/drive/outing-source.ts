@@ -1,6 +1,7 @@
 import type { Controller } from '../plan/schema/controller.ts';
 import type { Machine } from '../plan/schema/machine.ts';
 import type { Outing } from '../plan/schema/outing.ts';
+import { CurrentLimit } from '../run/current-limit.ts';
 import type { LoadSource, LoadTerms } from '../run/load-source.ts';
 import { DriveMotion } from './drive-motion.ts';
 import type { MotionCommand } from './drive-motion.ts';
@@ -35,7 +36,8 @@ export function needsOutingSource(outing: Outing): boolean {
 }
 
 /**
- * The motor circuit over the whole, repeating timeline of an outing.
+ * The motor circuit over the whole, repeating timeline of an outing. The controller's battery current limit holds driven
+ * legs and legs of steady current, power or resistance; clamp-meter amps and logs were measured and stand as they are.
  *
  * @param controller the option's own or the machine's
  * @param packMassKg mass of the option's pack [kg]
@@ -49,11 +51,12 @@ export function outingSource(
   packMassKg: number,
   busV: number,
 ): OutingSourceResult {
+  const limit = new CurrentLimit(controller.batteryCurrentLimitA ?? Infinity);
   const drivenLeg = outing.legs.findIndex((leg) => leg.load?.kind === 'drive');
   if (drivenLeg < 0)
     return {
       ok: true,
-      source: new ProgrammedSource(legProgram(outing, null), null, outing.ambientC),
+      source: new ProgrammedSource(legProgram(outing, null), null, limit, outing.ambientC),
     };
   if (machine.drive === null) {
     return {
@@ -68,7 +71,7 @@ export function outingSource(
   const motion = new DriveMotion(built.train, outing.ambientC, busV);
   return {
     ok: true,
-    source: new ProgrammedSource(legProgram(outing, built.train), motion, outing.ambientC),
+    source: new ProgrammedSource(legProgram(outing, built.train), motion, limit, outing.ambientC),
   };
 }
 
@@ -89,6 +92,7 @@ interface Cursor {
 class ProgrammedSource implements OutingSource {
   private readonly legs: readonly ProgramLeg[];
   private readonly motion: DriveMotion | null;
+  private readonly limit: CurrentLimit;
   private readonly at: Cursor = {
     leg: 0,
     stretch: 0,
@@ -103,9 +107,15 @@ class ProgrammedSource implements OutingSource {
   /** What the machine was last driven by: while it rolls it can only brake in that direction. */
   private rolling: ProgramDrive | null = null;
 
-  constructor(legs: readonly ProgramLeg[], motion: DriveMotion | null, ambientC: number) {
+  constructor(
+    legs: readonly ProgramLeg[],
+    motion: DriveMotion | null,
+    limit: CurrentLimit,
+    ambientC: number,
+  ) {
     this.legs = legs;
     this.motion = motion;
+    this.limit = limit;
     this.totals = newDriveTotals(ambientC);
     if (motion !== null) {
       record(this.recorder, 0, 0, 0, ambientC);
@@ -114,20 +124,28 @@ class ProgrammedSource implements OutingSource {
 
   longestStepS(_timeS: number): number {
     if (this.plannedS < 0) this.plannedS = this.planStep();
-    return this.plannedS;
+    return Math.min(this.plannedS, this.limit.longestStepS());
+  }
+
+  limitedA(): number | null {
+    return this.limit.heldToA();
   }
 
   terms(timeS: number, busVoltageV: number, into: LoadTerms): void {
     into.currentA = 0;
     into.powerW = 0;
     into.conductanceS = 0;
+    this.limit.release();
     const leg = this.leg();
     if (leg.drive !== null && this.motion !== null) {
       if (!this.at.stopped)
         this.motion.terms(this.command(), busVoltageV, this.longestStepS(timeS), into);
       return;
     }
-    if (!this.at.stopped) this.electricTerms(leg, into);
+    if (this.at.stopped) return;
+    this.electricTerms(leg, into);
+    const measured = leg.load?.kind === 'log' || leg.load?.kind === 'surface-amps';
+    if (!measured) this.limit.hold(into, busVoltageV);
   }
 
   advance(timeS: number, stepS: number, busVoltageV: number, currentA: number): void {

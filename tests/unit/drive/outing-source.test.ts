@@ -284,6 +284,43 @@ describe('legs given by readings', () => {
   });
 });
 
+describe('the battery current limit in an outing that is also driven', () => {
+  // The driven leg starts after 30 s: rows before it belong to the plain or measured leg alone.
+  const before = (load: Leg['load'], batteryCurrentLimitA: number | null) =>
+    play([driveLeg(load, 0.5, 'first'), driveLeg(driveLoad(), 0.5, 'second')], {
+      controller: { batteryCurrentLimitA },
+    }).rows.filter((row) => row.timeS < 29);
+
+  test.each<[string, Leg['load']]>([
+    ['current', { kind: 'current', currentA: 80 }],
+    ['power', { kind: 'power', powerW: 1600 }],
+    ['resistance', { kind: 'resistance', resistanceOhm: 0.3 }],
+  ])('holds a plain leg of steady %s, which would draw more without it', (_name, load) => {
+    expect(before(load, 40).map((row) => row.currentA)).toSatisfy<number[]>((amps) =>
+      amps.every((currentA) => Math.abs(currentA - 40) < 1e-9),
+    );
+    expect(before(load, 40).length).toBeGreaterThan(0);
+    for (const row of before(load, null)) expect(row.currentA).toBeGreaterThan(60);
+  });
+
+  test('leaves a plain leg below it as it is', () => {
+    for (const row of before({ kind: 'current', currentA: 25 }, 40))
+      expect(row.currentA).toBeCloseTo(25, 9);
+  });
+
+  test('leaves clamp-meter amps as they were measured', () => {
+    const load: SurfaceAmpsLoad = {
+      kind: 'surface-amps',
+      surface: 'short-grass',
+      averageA: 12,
+      peakA: 60,
+      peakS: 2,
+      starts: 1,
+    };
+    expect(Math.max(...before(load, 40).map((row) => row.currentA))).toBe(60);
+  });
+});
+
 test('a driven leg without a drive names what is missing', () => {
   const built = outingSource(
     bareMachine({ drive: null }),
