@@ -296,10 +296,9 @@ describe('the battery current limit in an outing that is also driven', () => {
     ['power', { kind: 'power', powerW: 1600 }],
     ['resistance', { kind: 'resistance', resistanceOhm: 0.3 }],
   ])('holds a plain leg of steady %s, which would draw more without it', (_name, load) => {
-    expect(before(load, 40).map((row) => row.currentA)).toSatisfy<number[]>((amps) =>
-      amps.every((currentA) => Math.abs(currentA - 40) < 1e-9),
-    );
-    expect(before(load, 40).length).toBeGreaterThan(0);
+    const held = before(load, 40);
+    expect(held.length).toBeGreaterThan(0);
+    for (const row of held) expect(row.currentA).toBeCloseTo(40, 9);
     for (const row of before(load, null)) expect(row.currentA).toBeGreaterThan(60);
   });
 
