@@ -60,7 +60,7 @@ export async function plainRun(plan: Plan, call: VerbCall): Promise<VerbOutcome>
   const path = value('--series');
   if (path !== undefined) {
     const text = seriesText(
-      runs.map(({ option, run }) => ({ optionId: option.id, series: run.series })),
+      runs.map(({ option, run }) => ({ optionId: option.id, series: run.series, drive: null })),
     );
     const trouble = await writeTextFile(host, path, text, has('--force'));
     if (trouble !== null) return refuse(trouble);

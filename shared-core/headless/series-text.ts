@@ -1,10 +1,14 @@
 import Papa from 'papaparse';
+import type { DriveResult } from '../drive/drive-result.ts';
 import type { BlockSeries, RunSeries } from '../run/result.ts';
+import { driveColumns, driveReader } from './drive-columns.ts';
 
 /** A run and the option it belongs to. */
 export interface NamedSeries {
   readonly optionId: string;
   readonly series: RunSeries;
+  /** What the wheels did; null where nothing is driven. */
+  readonly drive: DriveResult | null;
 }
 
 /** The plain columns, in the order they are written; units stand in the heading. */
@@ -20,13 +24,21 @@ const columns = [
 
 /**
  * The time series of several runs as one CSV text: a row for each instant of each option, block voltages in columns of
- * their own (empty where an option has no such block). Decimal points, commas between, one line feed a row.
+ * their own (empty where an option has no such block), and where anything is driven the columns of the drive, read at the
+ * same instants (empty where nothing is known). Decimal points, commas between, one line feed a row.
  */
 export function seriesText(runs: readonly NamedSeries[]): string {
   const blockTitles = [...new Set(runs.flatMap(({ series }) => series.blocks.map(blockTitle)))];
-  const fields = ['option', ...columns.map(([title]) => title), ...blockTitles];
+  const driven = runs.some(({ drive }) => drive !== null) ? driveColumns : [];
+  const fields = [
+    'option',
+    ...columns.map(([title]) => title),
+    ...blockTitles,
+    ...driven.map(([title]) => title),
+  ];
   const data: string[][] = [];
-  for (const { optionId, series } of runs) {
+  for (const { optionId, series, drive } of runs) {
+    const wheels = driveReader(drive);
     const blocks = blockTitles.map((title) =>
       series.blocks.find((block) => blockTitle(block) === title),
     );
@@ -35,6 +47,7 @@ export function seriesText(runs: readonly NamedSeries[]): string {
         optionId,
         ...columns.map(([, key]) => plainNumber(series[key][row])),
         ...blocks.map((block) => plainNumber(block?.voltageV[row])),
+        ...(driven.length === 0 ? [] : wheels(series.timeS[row]!).map(plainNumber)),
       ]);
     }
   }

@@ -1,7 +1,10 @@
+import { defaultSpreadWishes } from '../../compare/spread/spread-wishes.ts';
+import { spreadPlan } from '../../compare/spread/spread-plan.ts';
 import { mustStop } from '../../findings/plan-findings.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { joinFindings, type JoinedFinding } from '../../findings/join-findings.ts';
 import { mergeFindings } from '../../findings/merge-findings.ts';
+import { spreadFindings } from '../../findings/spread-findings.ts';
 import { weekFindings } from '../../findings/week-findings.ts';
 import type { Language } from '../../plan/language.ts';
 import { studyPlan } from '../../study/study-plan.ts';
@@ -16,8 +19,17 @@ export const findingsVerb: Verb = {
   summary: 'print what the plan must be warned of; exit code 3 when something must be mended first',
   details: [
     'stop: mend before use. warn: mend soon. note: know it. A question stands where an input is missing.',
+    'Notes that rest on the spread of the run times (RUN-1: only the low end is below the goal) need --spread.',
   ],
-  options: [jsonOption, outingOption, languageOption],
+  options: [
+    jsonOption,
+    outingOption,
+    languageOption,
+    {
+      name: '--spread',
+      meaning: 'also draw the spread of every option, as the window does, with what it has to note',
+    },
+  ],
   arguments: [1, 1],
   async run({ positional: [path], value, has, host }) {
     const language = value('--language') ?? 'en';
@@ -27,14 +39,24 @@ export const findingsVerb: Verb = {
     const outing = findOuting(loaded.plan, value('--outing'));
     if (!outing.ok) return refuse(outing.line);
     const { plan } = loaded;
+    const outingId = outing.outing.id;
+    const study = studyPlan(plan, outingId, language);
+    const ofSpread = has('--spread')
+      ? spreadFindings(
+          plan,
+          study.options,
+          spreadPlan(plan, { ...defaultSpreadWishes, outingId }),
+          language,
+        )
+      : [];
     const findings = mergeFindings(
-      studyPlan(plan, outing.outing.id, language).findings,
-      weekFindings(plan, language, outing.outing.id),
+      mergeFindings(study.findings, ofSpread),
+      weekFindings(plan, language, outingId),
     );
     const joined = joinFindings(findings);
     if (has('--json')) {
       const counts = countsOf(joined.map(({ finding }) => finding));
-      host.out(jsonText({ outing: outing.outing.id, counts, findings }));
+      host.out(jsonText({ outing: outingId, counts, findings }));
     } else host.out(joined.map(paragraphOf).join('\n') + countLine(joined));
     return { exit: mustStop(findings) ? 3 : 0 };
   },

@@ -17,6 +17,9 @@ export const runVerb: Verb = {
   details: [
     'With --current, --power or --resistance the outing is left aside and each pack is discharged with',
     'that steady load, nothing else connected, as in a capacity test.',
+    'In the series, motor current is what the controller draws; a driven outing adds speed, current in the motor',
+    'circuit and winding temperature. A cell stays empty where nothing is known: no such block, nothing driven, or',
+    'no thermal data of the motor.',
   ],
   options: [
     jsonOption,
@@ -60,7 +63,11 @@ export const runVerb: Verb = {
     const path = value('--series');
     if (path !== undefined) {
       const text = seriesText(
-        study.options.map(({ id, run }) => ({ optionId: id, series: run.series })),
+        study.options.map(({ id, run }) => ({
+          optionId: id,
+          series: run.series,
+          drive: run.drive,
+        })),
       );
       const trouble = await writeTextFile(host, path, text, has('--force'));
       if (trouble !== null) return refuse(trouble);

@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
+import { defaultSpreadWishes } from '#core/compare/spread/spread-wishes.ts';
 import { spreadPlan } from '#core/compare/spread/spread-plan.ts';
 import { spreadFindings } from '#core/findings/spread-findings.ts';
+import { writePlan } from '#core/plan/write-plan.ts';
 import { samplePlan } from '#core/plan/samples/index.ts';
 import { studyPlan } from '#core/study/study-plan.ts';
+import { command } from '../headless/memory-host.ts';
 
 const plan = samplePlan('orchard-cart');
 const { options } = studyPlan(plan);
@@ -32,4 +35,24 @@ test('a goal between the low and the likely run time is a note with both figures
 test('nothing is noted where even the low run time reaches the goal, or where the likely one falls short anyway', () => {
   expect(withGoal(10)).toEqual([]);
   expect(withGoal(600)).toEqual([]);
+});
+
+test('the verb gives that note with --spread, word for word as the window does, and without it no such note', async () => {
+  const whole = spreadPlan(plan, defaultSpreadWishes);
+  const goalMin = Math.round((whole.options[0]!.low.value + options[0]!.run.runTimeMin) / 2);
+  const changed = {
+    ...plan,
+    outings: plan.outings.map((outing) =>
+      outing.id === plan.headlineOuting ? { ...outing, goalMin } : outing,
+    ),
+  };
+  const window = spreadFindings(changed, options, spreadPlan(changed, defaultSpreadWishes));
+  const files = { plan: writePlan(changed) };
+  const read = async (...more: string[]) => {
+    const { out } = await command(['findings', 'plan', '--json', ...more], files);
+    const { findings } = JSON.parse(out) as { findings: { id: string; what: string }[] };
+    return findings.filter(({ id }) => id === 'RUN-1').map(({ what }) => what);
+  };
+  expect(await read('--spread')).toContain(window[0]!.what);
+  expect(await read()).not.toContain(window[0]!.what);
 });

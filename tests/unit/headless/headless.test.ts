@@ -156,6 +156,43 @@ describe('run', () => {
     }
   });
 
+  test('the series of a driven outing has speed, current and temperature of the motor, that of a pushed one none', async () => {
+    const tug = samplePlan('campsite-tug');
+    tug.outings[0]!.longestMin = 20;
+    const { files } = await command(['run', 'tug', '--series', 'tug.csv'], {
+      tug: writePlan(tug),
+    });
+    const [head, ...rows] = files.get('tug.csv')!.trimEnd().split('\n');
+    const titles = head!.split(',');
+    const column = (title: string) => {
+      const at = titles.indexOf(title);
+      expect(at).toBeGreaterThan(0);
+      return rows
+        .filter((row) => row.startsWith(`${tug.options[0]!.id},`))
+        .map((row) => Number(row.split(',')[at]));
+    };
+    const { drive } = studyPlan(tug).options[0]!.run;
+    expect(Math.max(...column('speed [km/h]'))).toBeCloseTo(drive!.topSpeedKmh, 1);
+    expect(Math.max(...column('motor winding temperature [°C]'))).toBeCloseTo(
+      drive!.motorPeakTemperatureC!,
+      0,
+    );
+    const speed = column('speed [km/h]');
+    const time = column('time [s]');
+    const metres = speed
+      .slice(1)
+      .reduce(
+        (sum, kmh, index) =>
+          sum + ((time[index + 1]! - time[index]!) * (kmh + speed[index]!)) / 7.2,
+        0,
+      );
+    expect(metres / 1000 / drive!.distanceKm).toBeCloseTo(1, 1);
+    const cartHead = (await command(['run', 'cart', '--series', 'cart.csv'], { cart })).files
+      .get('cart.csv')!
+      .split('\n')[0]!;
+    expect(cartHead).not.toContain('speed');
+  });
+
   test('a series never replaces a file unless forced', async () => {
     const { code, files } = await command(['run', 'cart', '--series', 'cart'], { cart });
     expect([code, files.get('cart')]).toEqual([2, cart]);

@@ -40,7 +40,7 @@ const rest = { minutes: 10, field: 'outings.0.restAfterMin' };
 const chargeFigures: readonly ChargeFigure[] = [
   'done',
   'to80',
-  'toFull',
+  'to98',
   'into',
   'mains',
   'cost',
