@@ -2,7 +2,7 @@ import { applyCure } from '#core/findings/cure.ts';
 import type { JoinedFinding, SharedCure } from '#core/findings/join-findings.ts';
 import { Button } from '../controls/Button.tsx';
 import { edit, undo } from '../state/plan-store.ts';
-import { useStudy } from '../state/study-store.ts';
+import { useIsStale } from '../state/shown-study.ts';
 import { showToast } from '../state/toast-store.ts';
 import { findingTexts } from '../text/findings.ts';
 import { useText } from '../text/use-text.ts';
@@ -16,7 +16,7 @@ interface FindingCuresProps {
 /** The remedies that the plan can take over in one undoable step, each with what will change. */
 export const FindingCures = ({ joined, nameOf, onCured }: FindingCuresProps) => {
   const text = useText(findingTexts);
-  const { stale } = useStudy();
+  const stale = useIsStale();
   const { cures, shares } = joined;
   if (cures.length === 0) return null;
   const wordsOf = (cure: SharedCure): string =>

@@ -4,7 +4,7 @@ import { Drawer } from '../controls/Dialog.tsx';
 import { Tabs } from '../controls/Tabs.tsx';
 import { severities } from '../state/findings-of.ts';
 import { hideFindings, showFindings, useFindingsView } from '../state/findings-view.ts';
-import { useStudy } from '../state/study-store.ts';
+import { useStudy } from '../state/shown-study.ts';
 import { appTexts } from '../text/app.ts';
 import { findingTexts } from '../text/findings.ts';
 import { useText } from '../text/use-text.ts';

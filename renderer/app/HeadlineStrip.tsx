@@ -1,7 +1,7 @@
 import { Choice } from '../controls/ChoiceField.tsx';
 import { edit, usePlan } from '../state/plan-store.ts';
 import { useSettings } from '../state/settings-store.ts';
-import { useStudy } from '../state/study-store.ts';
+import { useStudyState } from '../state/study-store.ts';
 import { formatMinutes } from '../text/format.ts';
 import { useCompare } from '../state/compare-store.ts';
 import { compareTexts } from '../text/compare.ts';
@@ -16,7 +16,8 @@ export const HeadlineStrip = () => {
   const compare = useText(compareTexts);
   const spread = useCompare((state) => state.spread);
   const language = useSettings((state) => state.language);
-  const { study, stale } = useStudy();
+  const study = useStudyState((state) => state.study);
+  const stale = useStudyState((state) => state.stale);
   const options = usePlan((plan) => plan.options);
   const outings = usePlan((plan) => plan.outings);
   const headlineOuting = usePlan((plan) => plan.headlineOuting);

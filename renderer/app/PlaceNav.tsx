@@ -1,6 +1,6 @@
 import { Link } from 'react-aria-components';
 import { goTo, usePlace } from '../state/place-store.ts';
-import { useStudy } from '../state/study-store.ts';
+import { useStudy } from '../state/shown-study.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import { SeverityMark } from '../controls/SeverityMark.tsx';

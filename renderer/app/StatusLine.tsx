@@ -1,6 +1,7 @@
 import { Button } from '../controls/Button.tsx';
 import { useDocument } from '../state/document-store.ts';
 import { isUnsaved, usePlan, usePlanState } from '../state/plan-store.ts';
+import { useIsStale, useTookMs } from '../state/shown-study.ts';
 import { cancelStudy, retryStudy, useStudyState } from '../state/study-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
@@ -10,7 +11,9 @@ import './status.css';
 /** Whether the figures are of this plan, where the plan is kept, and the caution that always holds. */
 export const StatusLine = () => {
   const text = useText(appTexts);
-  const { stale, slow, tookMs, problems, failure } = useStudyState();
+  const { slow, problems, failure } = useStudyState();
+  const stale = useIsStale();
+  const tookMs = useTookMs();
   const fileName = useDocument((state) => state.fileName);
   const invented = usePlan((plan) => plan.invented);
   const unsaved = usePlanState(isUnsaved);

@@ -4,7 +4,7 @@ import { countFindings, severities } from '../state/findings-of.ts';
 import { showFindings } from '../state/findings-view.ts';
 import { useDocument } from '../state/document-store.ts';
 import { isUnsaved, usePlan, usePlanState } from '../state/plan-store.ts';
-import { useStudy } from '../state/study-store.ts';
+import { useStudy } from '../state/shown-study.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import { AppMenu } from './AppMenu.tsx';

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
-import { Button, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
 import { controlTexts } from '../text/controls.ts';
 import { useText } from '../text/use-text.ts';
+import { ExplainButton } from './ExplainButton.tsx';
 import './field.css';
 
 export interface FieldFrameProps {
@@ -54,19 +54,18 @@ interface FieldHelpProps {
 export const FieldHelp = ({ label, help, extra }: FieldHelpProps) => {
   const text = useText(controlTexts);
   return (
-    <DialogTrigger>
-      <Button className="field-help" aria-label={text.about(label)}>
-        ?
-      </Button>
-      <Popover className="popover" placement="bottom start">
-        <Dialog className="popover-body">
-          <Heading slot="title" className="popover-title">
-            {label}
-          </Heading>
+    <ExplainButton
+      className="field-help"
+      spoken={text.about(label)}
+      title={label}
+      renderExplanation={() => (
+        <>
           {help === undefined ? null : <p>{help}</p>}
           {extra}
-        </Dialog>
-      </Popover>
-    </DialogTrigger>
+        </>
+      )}
+    >
+      ?
+    </ExplainButton>
   );
 };

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
-import { Button, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
 import { controlTexts } from '../text/controls.ts';
 import { useText } from '../text/use-text.ts';
+import { ExplainButton } from './ExplainButton.tsx';
 import { WorkingView } from './WorkingView.tsx';
 import type { Working } from './working.ts';
 import './figure.css';
@@ -53,19 +53,13 @@ interface WorkingButtonProps {
 export const WorkingButton = ({ label, working, children }: WorkingButtonProps) => {
   const text = useText(controlTexts);
   return (
-    <DialogTrigger>
-      <Button className="figure-number figure-button">
-        {children}
-        <span className="only-spoken">{`, ${text.openWorking(label)}`}</span>
-      </Button>
-      <Popover className="popover" placement="bottom start">
-        <Dialog className="popover-body">
-          <Heading slot="title" className="popover-title">
-            {label}
-          </Heading>
-          <WorkingView working={working()} />
-        </Dialog>
-      </Popover>
-    </DialogTrigger>
+    <ExplainButton
+      className="figure-number figure-button"
+      title={label}
+      renderExplanation={() => <WorkingView working={working()} />}
+    >
+      {children}
+      <span className="only-spoken">{`, ${text.openWorking(label)}`}</span>
+    </ExplainButton>
   );
 };

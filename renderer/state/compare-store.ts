@@ -43,7 +43,7 @@ export const useCompare = create<CompareState>(() => ({
 }));
 
 /** Work behind the figures waits until edits have paused for so long [ms]. */
-const pauseMs = 600;
+const pauseMs = 1000;
 /** Cases drawn as a band, and the times at which they are read. */
 const bandCases = 120;
 const bandPoints = 240;

@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 import { createStudyClient, type StudyClient } from '../workers/study-client.ts';
-import type { StudyAnswer } from '../workers/study-message.ts';
+import type { StudyResult } from '../workers/study-message.ts';
 import { planStore } from './plan-store.ts';
 import { useSettings } from './settings-store.ts';
 import { announce } from './toast-store.ts';
@@ -27,8 +27,8 @@ export interface StudyState {
   readonly slow: boolean;
   readonly problems: readonly PlanProblem[];
   readonly failure: string | null;
-  /** From the edit to its figures [ms]. */
-  readonly tookMs: number | null;
+  /** When the edit was made that the figures follow [ms]; null before the first. */
+  readonly askedAt: number | null;
 }
 
 export const useStudyState = create<StudyState>(() => ({
@@ -40,7 +40,7 @@ export const useStudyState = create<StudyState>(() => ({
   slow: false,
   problems: [],
   failure: null,
-  tookMs: null,
+  askedAt: null,
 }));
 
 let client: StudyClient | null = null;
@@ -79,7 +79,7 @@ const settle = (state: Partial<StudyState>): void => {
   useStudyState.setState({ slow: false, ...state });
 };
 
-const take = (answer: StudyAnswer): void => {
+const take = (answer: StudyResult): void => {
   if (asked === null) return;
   const { plan, at, base, step } = asked;
   if (answer.kind === 'problems') return settle({ problems: answer.problems, failure: null });
@@ -99,7 +99,7 @@ const take = (answer: StudyAnswer): void => {
     stale: false,
     problems: [],
     failure: null,
-    tookMs: performance.now() - at,
+    askedAt: at,
   });
   announce(textNow(appTexts).figuresReady);
 };
@@ -144,10 +144,3 @@ export function cancelStudy(): void {
 export function retryStudy(): void {
   ask(planStore.getState().plan);
 }
-
-/** Figures of the plan and whether they are up to date. */
-export const useStudy = (): { readonly study: PlanStudy | null; readonly stale: boolean } => {
-  const study = useStudyState((state) => state.study);
-  const stale = useStudyState((state) => state.stale);
-  return { study, stale };
-};

@@ -1,4 +1,5 @@
-import type { StudyAnswer, StudyRequest } from './study-message.ts';
+import { createOptionReceiver } from './sent-options.ts';
+import type { StudyAnswer, StudyRequest, StudyResult } from './study-message.ts';
 
 /** The few things a client needs of a worker; tests give their own. */
 export interface StudyWorker {
@@ -21,7 +22,7 @@ const patienceMs = 300;
 
 export function createStudyClient(
   startWorker: () => StudyWorker,
-  onAnswer: (answer: StudyAnswer) => void,
+  onAnswer: (answer: StudyResult) => void,
   now: () => number = () => performance.now(),
 ): StudyClient {
   let worker: StudyWorker | null = null;
@@ -46,11 +47,21 @@ export function createStudyClient(
 
   const begin = (): StudyWorker => {
     const started = startWorker();
+    const receive = createOptionReceiver();
     started.addEventListener('message', ({ data }) => {
       busySince = null;
       clearTimeout(patience);
+      // Of outdated answers, too: the next one builds on them.
+      const result: StudyResult =
+        data.kind === 'study'
+          ? {
+              kind: 'study',
+              ticket: data.ticket,
+              study: { ...data.study, options: receive(data.options) },
+            }
+          : data;
       if (waiting !== null) send(waiting);
-      else if (data.ticket === ticket) onAnswer(data);
+      else if (result.ticket === ticket) onAnswer(result);
     });
     started.addEventListener('error', (event) => {
       event.preventDefault();

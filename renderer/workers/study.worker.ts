@@ -1,18 +1,21 @@
 import '../state/page-policy.ts';
 import { failureText } from '../state/failure-text.ts';
 import { checkPlan } from '#core/plan/read-plan.ts';
-import { studyPlan } from '#core/study/study-plan.ts';
-import { buffersOf } from './buffers-of.ts';
+import { createRepeatedStudy } from '#core/study/study-again.ts';
+import { createOptionSender } from './sent-options.ts';
 import type { StudyAnswer, StudyRequest } from './study-message.ts';
 import { workerScope } from './worker-scope.ts';
 
 const scope = workerScope<StudyRequest, StudyAnswer>();
+const studyAgain = createRepeatedStudy();
+const send = createOptionSender();
 
 const answerTo = ({ ticket, plan, outingId, language }: StudyRequest): StudyAnswer => {
   try {
     const checked = checkPlan(plan, language);
     if (!checked.ok) return { kind: 'problems', ticket, problems: checked.problems };
-    return { kind: 'study', ticket, study: studyPlan(checked.plan, outingId, language) };
+    const { options, ...study } = studyAgain(checked.plan, outingId, language);
+    return { kind: 'study', ticket, study, options: send(options) };
   } catch (error) {
     return {
       kind: 'failed',
@@ -23,6 +26,6 @@ const answerTo = ({ ticket, plan, outingId, language }: StudyRequest): StudyAnsw
 };
 
 scope.addEventListener('message', ({ data }) => {
-  const answer = answerTo(data);
-  scope.postMessage(answer, answer.kind === 'study' ? buffersOf(answer.study) : []);
+  // Copied, not handed over: the worker needs the runs again for the findings of the next edit.
+  scope.postMessage(answerTo(data), []);
 });

@@ -1,7 +1,7 @@
 import { chargerParts } from '../library/index.ts';
 import type { Charger } from '../plan/schema/charger.ts';
 import type { Option } from '../plan/schema/option.ts';
-import { matchCharger, type MatchConditions } from './match-charger.ts';
+import { judgeCharger, type MatchConditions } from './match-charger.ts';
 
 /**
  * A generic charger of the library that fits a pack in every respect: among those the one whose current is nearest to
@@ -20,7 +20,7 @@ export function chargerThatFits(
     .filter(
       (charger) =>
         charger.chemistries.includes(option.pack.block.chemistry) &&
-        matchCharger(option, charger, conditions).verdict === 'fits',
+        judgeCharger(option, charger, conditions).verdict === 'fits',
     );
   const apart = ({ currentA }: Charger): number => Math.abs(Math.log(currentA / wishedA));
   return fitting.toSorted((one, other) => apart(one) - apart(other))[0] ?? null;

@@ -25,16 +25,19 @@ export interface MatchConditions {
 /** Order in which one aspect decides over another. */
 const weight = { misfits: 3, unknown: 2, limits: 1, fits: 0 } as const;
 
+/** A match without the hours, which take a simulated charge. */
+export type ChargerJudgement = Omit<ChargerMatch, 'hoursToFull'>;
+
 /**
  * Whether a charger fits a pack: chemistry, cell count, end and float voltage at the temperature of the day, current,
  * port, cold, pulses; each with its reason. Equal volts is not a match: 29.4 V is the end of twelve lead cells and of
  * seven NMC groups.
  */
-export function matchCharger(
+export function judgeCharger(
   option: Pick<Option, 'pack' | 'portLimitA'>,
   charger: Charger,
-  conditions: MatchConditions,
-): ChargerMatch {
+  conditions: Omit<MatchConditions, 'start'>,
+): ChargerJudgement {
   const { pack } = option;
   const { ambientC, remainingPercent, thresholds, language = 'en' } = conditions;
   const wanted = wantedVoltages(pack, ambientC, thresholds);
@@ -56,14 +59,20 @@ export function matchCharger(
       (worst, { verdict: next }) => (weight[next] > weight[worst] ? next : worst),
       'fits',
     );
-  const usable = verdict !== 'misfits' && given.endV !== null;
+  return { verdict, aspects, wantedEndVoltageV: wanted.endV, givenEndVoltageV: given.endV };
+}
+
+/** How a charger fits, and how long it takes: `hoursToFull` is null where it misfits or its voltage is not known. */
+export function matchCharger(
+  option: Pick<Option, 'pack' | 'portLimitA'>,
+  charger: Charger,
+  conditions: MatchConditions,
+): ChargerMatch {
+  const judgement = judgeCharger(option, charger, conditions);
+  const { ambientC, remainingPercent, start = remainingPercent } = conditions;
+  const usable = judgement.verdict !== 'misfits' && judgement.givenEndVoltageV !== null;
   return {
-    verdict,
-    aspects,
-    hoursToFull: usable
-      ? estimateChargeHours(option, charger, ambientC, conditions.start ?? remainingPercent)
-      : null,
-    wantedEndVoltageV: wanted.endV,
-    givenEndVoltageV: given.endV,
+    ...judgement,
+    hoursToFull: usable ? estimateChargeHours(option, charger, ambientC, start) : null,
   };
 }

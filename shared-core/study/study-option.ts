@@ -20,7 +20,7 @@ import type { OptionStudy } from './study.ts';
 
 /** Works out everything the screens, the sheet and the headless command show of one option on one outing. */
 export function studyOption(
-  plan: Plan,
+  plan: Pick<Plan, 'machine' | 'thresholds'>,
   option: Option,
   outing: Outing,
   language: Language,

@@ -13,7 +13,7 @@ import type { WireHeat } from './wire-heating.ts';
 import type { BranchState, BranchStudy } from './wiring-study.ts';
 
 export interface BranchInputs {
-  readonly plan: Plan;
+  readonly plan: Pick<Plan, 'thresholds'>;
   readonly topology: Topology;
   readonly index: number;
   readonly conductor: Conductor;

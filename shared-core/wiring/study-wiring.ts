@@ -31,7 +31,7 @@ const rounds = 3;
  * @param ambientC temperature of the outing [°C]; wires without their own stand in the warmer of it and 30 °C
  */
 export function studyWiring(
-  plan: Plan,
+  plan: Pick<Plan, 'machine' | 'thresholds'>,
   wiring: Wiring,
   option: Option,
   run: RunResult,

@@ -4,7 +4,7 @@ import { Dialog } from '../../controls/Dialog.tsx';
 import { SeverityMark } from '../../controls/SeverityMark.tsx';
 import { Tabs } from '../../controls/Tabs.tsx';
 import { useSettings } from '../../state/settings-store.ts';
-import { useStudy } from '../../state/study-store.ts';
+import { useStudy } from '../../state/shown-study.ts';
 import { appTexts } from '../../text/app.ts';
 import { findingTexts } from '../../text/findings.ts';
 import { useText } from '../../text/use-text.ts';

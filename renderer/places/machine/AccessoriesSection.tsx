@@ -9,7 +9,7 @@ import { TextField } from '../../controls/TextField.tsx';
 import { ToggleField } from '../../controls/Toggle.tsx';
 import { edit, undo, usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
-import { useStudy } from '../../state/study-store.ts';
+import { useStudy } from '../../state/shown-study.ts';
 import { showToast } from '../../state/toast-store.ts';
 import { useFieldWords } from '../../text/field-words.ts';
 import { formatDifference } from '../../text/format.ts';

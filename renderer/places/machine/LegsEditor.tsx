@@ -8,7 +8,7 @@ import { QuantityField } from '../../controls/QuantityField.tsx';
 import { TextField } from '../../controls/TextField.tsx';
 import { edit, undo, usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
-import { useStudy } from '../../state/study-store.ts';
+import { useStudy } from '../../state/shown-study.ts';
 import { showToast } from '../../state/toast-store.ts';
 import { useFieldWords } from '../../text/field-words.ts';
 import { formatFigure, formatMinutes } from '../../text/format.ts';

@@ -5,7 +5,7 @@ import { WorkingButton } from '../../controls/Figure.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { planStore, usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
-import { useStudy } from '../../state/study-store.ts';
+import { useStudy } from '../../state/shown-study.ts';
 import { formatDifference, formatFigure } from '../../text/format.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';

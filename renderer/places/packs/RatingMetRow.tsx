@@ -2,7 +2,7 @@ import { ratingRemarkText } from '#core/battery/rating/rating-remark.ts';
 import type { RatingReport } from '#core/battery/rating/rating-report.ts';
 import { FieldHelp } from '../../controls/FieldFrame.tsx';
 import { useSettings } from '../../state/settings-store.ts';
-import { useStudy } from '../../state/study-store.ts';
+import { useStudy } from '../../state/shown-study.ts';
 import { formatFigure } from '../../text/format.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';

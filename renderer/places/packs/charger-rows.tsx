@@ -6,7 +6,7 @@ import { Icon } from '../../controls/icons.tsx';
 import { ToggleField } from '../../controls/Toggle.tsx';
 import { edit } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
-import { useStudy } from '../../state/study-store.ts';
+import { useStudy } from '../../state/shown-study.ts';
 import { useFieldWords } from '../../text/field-words.ts';
 import { packsTexts } from '../../text/packs.ts';
 import { stripTexts } from '../../text/strip.ts';

@@ -1,5 +1,5 @@
 import { EmptyState } from '../../controls/Section.tsx';
-import { useStudy } from '../../state/study-store.ts';
+import { useIsStale, useStudy } from '../../state/shown-study.ts';
 import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import { AccessorySection } from './AccessorySection.tsx';
@@ -15,7 +15,8 @@ import './run.css';
 /** The runs of all options: discharge, how they end, what accessories cost, where the energy goes, why less than the label. */
 export const RunPlace = () => {
   const text = useText(runTexts);
-  const { study, stale } = useStudy();
+  const { study } = useStudy();
+  const stale = useIsStale();
   if (study === null) {
     return (
       <EmptyState icon="run" title={text.chartTitle}>

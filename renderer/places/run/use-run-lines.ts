@@ -8,7 +8,7 @@ import type {
 } from '../../charts/chart-series.ts';
 import { usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
-import { useStudyState } from '../../state/study-store.ts';
+import { useStudyBefore } from '../../state/shown-study.ts';
 import { formatFigure } from '../../text/format.ts';
 import { runTexts, type QuantityId } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
@@ -40,7 +40,7 @@ export function useRunLines(
 ): RunLines {
   const text = useText(runTexts);
   const { language, units } = useSettings();
-  const before = useStudyState((state) => state.before);
+  const before = useStudyBefore();
   const cutoffV = usePlan((plan) => plan.machine.controller.cutoffVoltageV);
   return useMemo(() => {
     const offered = offeredQuantities(study);

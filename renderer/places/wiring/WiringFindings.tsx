@@ -5,7 +5,7 @@ import { Button } from '../../controls/Button.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { severities } from '../../state/findings-of.ts';
 import { showFindings } from '../../state/findings-view.ts';
-import { useStudy } from '../../state/study-store.ts';
+import { useStudy } from '../../state/shown-study.ts';
 import { findingTexts } from '../../text/findings.ts';
 import { useText } from '../../text/use-text.ts';
 

@@ -3,7 +3,7 @@ import { wiringOfPlan, type WiringStudy } from '#core/wiring/index.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 import type { RunResult } from '#core/run/result.ts';
 import { usePlan } from '../../state/plan-store.ts';
-import { useStudy } from '../../state/study-store.ts';
+import { useStudy } from '../../state/shown-study.ts';
 
 export interface WiringAtHand {
   readonly option: Option;

@@ -1,4 +1,4 @@
-import { matchCharger } from '../../charge/match-charger.ts';
+import { judgeCharger } from '../../charge/match-charger.ts';
 import type { Charger } from '../../plan/schema/charger.ts';
 import type { Option } from '../../plan/schema/option.ts';
 import type { Plan } from '../../plan/schema/plan.ts';
@@ -39,7 +39,7 @@ export function chooseCharger(
   for (const charger of chargers) {
     if (!charger.chemistries.includes(block.chemistry)) continue;
     if (charger.cellGroups !== block.cellGroups * seriesCount) continue;
-    const { verdict } = matchCharger(option, charger, conditions);
+    const { verdict } = judgeCharger(option, charger, conditions);
     if (verdict !== 'fits' && verdict !== 'limits') continue;
     const own = rank[verdict] + (charger.currentA > portA ? 1 : 0);
     const better =

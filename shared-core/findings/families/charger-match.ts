@@ -1,5 +1,5 @@
-import { matchCharger } from '../../charge/match-charger.ts';
-import type { ChargerMatch, MatchAspect } from '../../charge/match-result.ts';
+import { judgeCharger, type ChargerJudgement } from '../../charge/match-charger.ts';
+import type { MatchAspect } from '../../charge/match-result.ts';
 import type { Words } from '../../plan/language.ts';
 import type { FindingContext, OptionContext } from '../context.ts';
 import type { Finding, FindingId, Severity, SourceClass } from '../finding.ts';
@@ -7,10 +7,10 @@ import { chargerCure } from './charger-cure.ts';
 import { optionRule, type Rule } from '../rule.ts';
 
 /** The match of an option's charger; worked out here where the option was not run. */
-function matchOf(entry: OptionContext, context: FindingContext): ChargerMatch | null {
+function matchOf(entry: OptionContext, context: FindingContext): ChargerJudgement | null {
   const { option, study } = entry;
   if (option.charger === null) return null;
-  return matchCharger(option, option.charger, {
+  return judgeCharger(option, option.charger, {
     ambientC: context.outing.ambientC,
     remainingPercent: study?.run.remainingPercent ?? 0,
     thresholds: context.plan.thresholds,
@@ -89,7 +89,7 @@ function lowerFirst(words: Words): Words {
 
 function factsOf(
   aspect: MatchAspect['aspect'],
-  match: ChargerMatch,
+  match: ChargerJudgement,
   verdict: MatchAspect['verdict'],
 ): readonly (readonly [Words, number, string])[] {
   if (aspect !== 'end-voltage' || verdict === 'unknown' || match.givenEndVoltageV === null)

@@ -1,7 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { newPlan } from '#core/plan/defaults.ts';
 import { createStudyClient, type StudyWorker } from '#renderer/workers/study-client.ts';
-import type { StudyAnswer, StudyRequest } from '#renderer/workers/study-message.ts';
+import type { StudyAnswer, StudyRequest, StudyResult } from '#renderer/workers/study-message.ts';
 
 /** A worker in which answers come when the test says so. */
 const fakeWorker = () => {
@@ -28,7 +28,7 @@ const request = { plan: newPlan(), outingId: 'outing', language: 'en' } as const
 
 test('only the latest of several requests is computed after the running one', () => {
   const { worker, asked, answer } = fakeWorker();
-  const answers: StudyAnswer[] = [];
+  const answers: StudyResult[] = [];
   const client = createStudyClient(
     () => worker,
     (got) => answers.push(got),
@@ -62,7 +62,7 @@ test('a worker that is long at an outdated request is replaced', () => {
 
 test('a cancelled request is not answered', () => {
   const { worker, answer } = fakeWorker();
-  const answers: StudyAnswer[] = [];
+  const answers: StudyResult[] = [];
   const client = createStudyClient(
     () => worker,
     (got) => answers.push(got),

@@ -9,7 +9,7 @@ import { Section } from '../../../controls/Section.tsx';
 import { SeriesMark } from '../../../controls/SeriesMark.tsx';
 import { usePlan } from '../../../state/plan-store.ts';
 import { useSettings } from '../../../state/settings-store.ts';
-import { useStudy } from '../../../state/study-store.ts';
+import { useStudy } from '../../../state/shown-study.ts';
 import { driveTexts } from '../../../text/drive.ts';
 import type { DriveTexts } from '../../../text/drive.ts';
 import { formatFigure, formatMinutes } from '../../../text/format.ts';
