@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
+import { axeOn } from './axe.ts';
 import { expect, test } from './page.ts';
 
 const open = async (cart: Page): Promise<void> => {
@@ -84,7 +84,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
   test(`has no accessibility violation in the ${colorScheme} theme`, async ({ cart }) => {
     await cart.emulateMedia({ colorScheme });
     await open(cart);
-    const { violations } = await new AxeBuilder({ page: cart })
+    const { violations } = await axeOn(cart)
       .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
       .analyze();
     expect(violations).toEqual([]);
