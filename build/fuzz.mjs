@@ -1,8 +1,8 @@
 /**
- * The long fuzz: random plans, spoilt files and spoilt logs through everything the core computes. Prints counts, the
- * worst time and the seeds of what failed; ends with code 1 when anything did.
+ * The long fuzz: random valid plans, random values, spoilt files and spoilt logs through everything the core computes.
+ * Prints counts, the worst time and the seeds of what failed; ends with code 1 when anything did.
  *
- *   npm run fuzz -- [--count 10000] [--from 1] [--kind plans|files|logs]
+ *   npm run fuzz -- [--count 10000] [--from 1] [--kind plans|values|files|logs]
  */
 import { fork } from 'node:child_process';
 import { join } from 'node:path';
@@ -81,7 +81,9 @@ const tallyOf = (kind) => {
 let failed = false;
 const from = Number(values.from);
 const to = from + Number(values.count);
-for (const kind of values.kind === undefined ? ['plans', 'files', 'logs'] : [values.kind]) {
+for (const kind of values.kind === undefined
+  ? ['plans', 'values', 'files', 'logs']
+  : [values.kind]) {
   const tally = tallyOf(kind);
   for (let next = from; next < to;) next = await runChild(kind, next, to, tally);
   console.log(tally.line());

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { fuzzCase, fuzzKinds } from '../fuzz/kinds.ts';
 
 /** The short form of `npm run fuzz`: as many seeds as the time allows, always the same ones first. */
-const budgetMs = 3_000;
-const fewest = 10;
+const budgetMs = 2_000;
+const fewest = 6;
 
-describe('random plans, spoilt files and spoilt logs', () => {
+describe('random plans, random values, spoilt files and spoilt logs', () => {
   test.each(fuzzKinds)(
     '%s give a result or a typed problem, never a number that is none',
     (kind) => {
@@ -22,7 +22,7 @@ describe('random plans, spoilt files and spoilt logs', () => {
       console.log(
         `${kind}: seeds 1 to ${seed - 1}, ${counts.worked} worked, ${counts.refused} refused`,
       );
-      expect(counts.refused).toBeGreaterThan(0);
+      expect(counts.refused === 0).toBe(kind === 'plans');
       expect(counts.worked).toBeGreaterThan(0);
     },
   );

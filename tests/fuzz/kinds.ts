@@ -1,3 +1,4 @@
+import { checkPlan } from '#core/plan/read-plan.ts';
 import { samplePlan, sampleNames } from '#core/plan/samples/index.ts';
 import { writePlan } from '#core/plan/write-plan.ts';
 import { mutateText } from './mutate-text.ts';
@@ -7,8 +8,10 @@ import { tryLog } from './try-log.ts';
 import { tryPlan, tryPlanText, type Outcome } from './try-plan.ts';
 
 const kinds = {
-  /** Plans with random values in random fields, most of them valid. */
-  plans: (random: Seeded) => tryPlan(randomPlan(random)),
+  /** Plans with random values in random fields, every one of them valid. */
+  plans: (random: Seeded) => tryPlan(randomPlan(random, (plan) => checkPlan(plan).ok)),
+  /** Plans with random values in random fields, valid or not. */
+  values: (random: Seeded) => tryPlan(randomPlan(random)),
   /** Files spoilt as text. */
   files: (random: Seeded) =>
     tryPlanText(mutateText(writePlan(samplePlan(random.pick(sampleNames))), random)),

@@ -61,13 +61,20 @@ const identifiersIn = (value: unknown): string[] =>
         key === 'id' && typeof child === 'string' ? [child] : identifiersIn(child),
       );
 
-/** A sample with one to twelve random grafts. Most are valid; the reader tells. */
-export function randomPlan(random: Seeded): unknown {
-  const plan = structuredClone(samplePlan(random.pick(sampleNames))) as unknown as Json;
+/**
+ * A sample with one to twelve random grafts. Most are valid; the reader tells.
+ *
+ * @param keep whether a graft may stay; one that may not is taken back
+ */
+export function randomPlan(random: Seeded, keep: (plan: unknown) => boolean = () => true): unknown {
+  let plan = structuredClone(samplePlan(random.pick(sampleNames))) as unknown as Json;
   let count = 0;
   const fresh = () => `graft-${(count += 1)}`;
   const grafts = 1 + random.below(12);
-  for (let index = 0; index < grafts; index += 1)
-    graft(plan, { random, known: identifiersIn(plan), fresh, depth: 0 });
+  for (let index = 0; index < grafts; index += 1) {
+    const grafted = structuredClone(plan);
+    graft(grafted, { random, known: identifiersIn(plan), fresh, depth: 0 });
+    if (keep(grafted)) plan = grafted;
+  }
   return plan;
 }
