@@ -1,4 +1,5 @@
 import { fieldRange } from '#core/plan/field-docs.ts';
+import { leastAbove } from '#core/plan/schema/field.ts';
 import { convertShown } from '../text/shown-unit.ts';
 import { formatFigure } from '../text/format.ts';
 import type { Language } from '#core/plan/language.ts';
@@ -15,7 +16,11 @@ export const openRange: QuantityRange = { min: null, max: null, aboveMin: false 
 export const rangeOf = (path: string): QuantityRange => fieldRange(path) ?? openRange;
 
 export const inRange = (value: number, { min, max, aboveMin }: QuantityRange): boolean =>
-  (min === null || (aboveMin ? value > min : value >= min)) && (max === null || value <= max);
+  (max === null || value <= max) &&
+  (min === null ||
+    (aboveMin
+      ? value > min && (max === null || value - min >= leastAbove * (max - min))
+      : value >= min));
 
 /** The range in the shown unit, as it is put into a sentence. */
 export function rangeWords(

@@ -45,6 +45,7 @@ function randomNumber(schema: z.ZodType, random: Seeded): number {
   const candidates = [
     random.chance(0.1) ? min : null,
     random.chance(0.1) ? max : null,
+    random.chance(0.03) ? min + (max - min) * 1e-14 : null,
     min + (max - min) * 10 ** (-6 * random.share()),
     min + (max - min) * random.share(),
   ].filter((value) => value !== null);

@@ -23,7 +23,7 @@ import {
   studyWiring,
   wiringRecord,
 } from '#core/wiring/index.ts';
-import { notFinite } from './not-finite.ts';
+import { notFinite, withoutWordsOfNone } from './not-finite.ts';
 
 export type Outcome =
   | { readonly kind: 'worked' }
@@ -79,9 +79,10 @@ export function tryPlan(value: unknown): Outcome {
   return judge(checkPlan(value));
 }
 
-/** A text that may be a plan file. */
+/** A text that may be a plan file. A name in it may read NaN, which is then no fault of the program. */
 export function tryPlanText(text: string): Outcome {
-  return judge(readPlan(text));
+  const read = readPlan(text);
+  return judge(read.ok ? readPlan(withoutWordsOfNone(writePlan(read.plan))) : read);
 }
 
 function judge(read: ReturnType<typeof readPlan>): Outcome {

@@ -18,10 +18,22 @@ interface NumberFieldDocs extends FieldDocs {
   readonly integer?: boolean;
 }
 
+/**
+ * Least distance from a bound that is excluded, as share of the range. What lies closer is no quantity of anything, and
+ * one divided by it is beyond what a number can hold.
+ */
+export const leastAbove = 1e-15;
+
 /** A finite number with its unit and range. Ranges are physical limits, not recommendations. */
 export function quantity(docs: NumberFieldDocs): z.ZodNumber {
   const { min, max, aboveMin, integer, ...meta } = docs;
-  let schema = aboveMin === true ? z.number().gt(min) : z.number().min(min);
+  let schema =
+    aboveMin === true
+      ? z
+          .number()
+          .gt(min)
+          .refine((value) => value - min >= leastAbove * (max - min))
+      : z.number().min(min);
   schema = schema.max(max);
   if (integer === true) schema = schema.int();
   return schema.meta({ ...meta });

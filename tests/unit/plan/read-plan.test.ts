@@ -164,6 +164,12 @@ describe('a field with a wrong value', () => {
     expect(problem.remedy).toBe('Put a number above 0 up to 2000 A·h here.');
   });
 
+  test('a number that is next to nothing is as bad as nothing where nothing is excluded', () => {
+    const problem = problemOf(changed('options.0.pack.block.capacityAh', 1e-320));
+    expect(problem.remedy).toBe('Put a number above 0 up to 2000 A·h here.');
+    expect(readPlan(changed('options.0.pack.block.capacityAh', 1e-9)).ok).toBe(true);
+  });
+
   test('a missing field is called missing', () => {
     const path = 'options.0.pack.block.capacityAh';
     expect(problemOf(changed(path, undefined))).toMatchObject({ code: 'missing', path });

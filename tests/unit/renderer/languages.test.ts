@@ -5,6 +5,7 @@ import { accessoryParts, blockParts, chargerParts, converterParts } from '#core/
 import { sampleNames, samplePlan } from '#core/plan/samples/index.ts';
 import { nameIn, namedIn } from '#renderer/text/names.ts';
 import { learn } from '#renderer/text/spoken.ts';
+import { figuresApart } from '../../support/figures-in.ts';
 
 await learn('de');
 
@@ -70,6 +71,38 @@ describe('the German interface', () => {
     const english = /\b(the|and|with|from|your|which|until|charger|pack size|wire)\b/i;
     const leaks = pairs.filter(({ de }) => typeof de === 'string' && english.test(de));
     expect(leaks.map(({ where, de }) => `${where}: ${String(de)}`)).toEqual([]);
+  });
+
+  it('says the same figures as the English one, fixed and filled in', () => {
+    const said = (words: unknown, given: readonly unknown[]): string | null => {
+      if (typeof words === 'string') return words;
+      if (typeof words !== 'function') return null;
+      try {
+        const text: unknown = words(...given);
+        return typeof text === 'string' ? text : null;
+      } catch {
+        // Words that take more than figures and names.
+        return null;
+      }
+    };
+    // Read as a count by some words and as a name by others.
+    const fillings = [
+      [23, 37, 41, 53, 67, 71],
+      ['23', '37', '41', '53', '67', '71'],
+    ];
+    let compared = 0;
+    // The reader of quantities words its mistakes in English itself; the German interface has its own.
+    const alone = pairs.filter(({ where }) => !where.endsWith('controlTexts.mistake'));
+    const apart = alone.flatMap(({ where, en, de }) =>
+      fillings.flatMap((given) => {
+        const [english, german] = [said(en, given), said(de, given)];
+        if (english === null || german === null) return [];
+        compared += 1;
+        return figuresApart(english, german).map((words) => `${where}: ${words}`);
+      }),
+    );
+    expect(compared).toBeGreaterThan(3000);
+    expect([...new Set(apart)]).toEqual([]);
   });
 
   it('names the generic parts', () => {
