@@ -17,7 +17,7 @@ import type { Plan } from '../plan/schema/plan.ts';
 import type { Wiring } from '../plan/schema/wiring.ts';
 import { studyOption } from '../study/study-option.ts';
 import { studyPlan } from '../study/study-plan.ts';
-import type { OptionStudy } from '../study/study.ts';
+import type { OptionStudy, PlanStudy } from '../study/study.ts';
 import { prefillWiring, studyWiring, type WiringStudy } from '../wiring/index.ts';
 import type { WeekStudy } from '../week/index.ts';
 import { weekStudyOf } from '../week/week-study-of.ts';
@@ -55,6 +55,8 @@ export interface FactWishes {
   readonly caseCount?: number;
   /** Spread of one outing that is known already, as on screen; it is not worked out again. */
   readonly known?: PlanSpread | null;
+  /** How the plan is studied; whoever has its study already hands it out instead of running every option again. */
+  readonly study?: (plan: Plan, outingId: string, language: Language) => PlanStudy;
 }
 
 /** Works out an option for the sheet, by the same functions as the screen and the command line. */
@@ -92,8 +94,8 @@ export function addSheetSpreads(facts: SheetFacts, wishes: FactWishes): SheetFac
 }
 
 function factsWithoutCases(plan: Plan, option: Option, wishes: FactWishes): SheetFacts {
-  const { language, known = null } = wishes;
-  const whole = studyPlan(plan, plan.headlineOuting, language);
+  const { language, known = null, study: studyWhole = studyPlan } = wishes;
+  const whole = studyWhole(plan, plan.headlineOuting, language);
   const outings = plan.outings.map((outing): OutingFacts => {
     const studied =
       outing.id === whole.outingId ? whole.options.find(({ id }) => id === option.id) : undefined;

@@ -1,4 +1,5 @@
 import { checkPlan, readPlan } from '#core/plan/read-plan.ts';
+import type { Language } from '#core/plan/language.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
 import { writePlan } from '#core/plan/write-plan.ts';
 import {
@@ -12,6 +13,7 @@ import {
 } from '#core/sheet/index.ts';
 import { studyCharging } from '#core/study/study-charging.ts';
 import { studyPlan } from '#core/study/study-plan.ts';
+import type { PlanStudy } from '#core/study/study.ts';
 import { weekStudyOf } from '#core/week/week-study-of.ts';
 import {
   checkSwitches,
@@ -35,14 +37,13 @@ const must = (value: unknown, what: string): void => {
 };
 
 /**
- * The sheet of one option as page, text and tables: the first, in English, or the last, in German. A sheet runs the
- * whole plan, so that one of each would only repeat it; the spread has tests of its own.
+ * The sheet of one option as page, text and tables: the first, in English, or the last, in German. One of each option
+ * would only repeat it; the spread has tests of its own.
  */
-function workSheet(plan: Plan): void {
-  const english = plan.options.length % 2 === 0;
-  const option = plan.options.at(english ? 0 : -1)!;
-  const [language, units] = english ? (['en', 'metric'] as const) : (['de', 'us'] as const);
-  const facts = gatherSheetFacts(plan, option, { language, spread: false });
+function workSheet(plan: Plan, study: PlanStudy, language: Language): void {
+  const option = plan.options.at(language === 'en' ? 0 : -1)!;
+  const units = language === 'en' ? 'metric' : 'us';
+  const facts = gatherSheetFacts(plan, option, { language, spread: false, study: () => study });
   const sheet = buildSheet(facts, { language, units, date: '2026-02-03', version: '9.8.7' });
   must(sheet, 'sheet');
   must(sheetHtml(sheet, sheetPartIds, 'a4'), 'sheet page');
@@ -54,7 +55,8 @@ function workSheet(plan: Plan): void {
 export function workPlan(plan: Plan): void {
   const again = readPlan(writePlan(plan));
   if (!again.ok) throw new Error(`written and not read again: ${again.problem.path}`);
-  const study = studyPlan(plan);
+  const language = plan.options.length % 2 === 0 ? 'en' : 'de';
+  const study = studyPlan(plan, plan.headlineOuting, language);
   must(study, 'study');
   const runs = study.options.map(({ run }) => run);
   must(studyCharging(plan, study.outingId, runs), 'charging');
@@ -71,7 +73,7 @@ export function workPlan(plan: Plan): void {
       must(coordinate(wires, branch, wiring.startSeconds, 'en'), 'coordination');
     must(diagramSvg(diagramOf(wires, 'cruising', 'en'), plan.name), 'diagram');
   }
-  workSheet(plan);
+  workSheet(plan, study, language);
 }
 
 /** A value that may be a plan: worked through, or refused with a problem that says where and how to mend it. */
