@@ -4,5 +4,5 @@ import { buildOrExit } from './build.mjs';
 import { ensureInstalled, projectFolder } from './setup.mjs';
 
 ensureInstalled();
-await buildOrExit(['bench']);
+await buildOrExit(['bench', 'renderer', 'main', 'preload', 'headless', 'serve']);
 await import(pathToFileURL(join(projectFolder, 'dist', 'bench', 'bench.mjs')).href);

@@ -7,17 +7,8 @@ import { libraryBlock } from '#core/library/index.ts';
 import { newOption, newPack, newPlan } from '#core/plan/defaults.ts';
 import { samplePlan } from '#core/plan/samples/index.ts';
 import type { Plan } from '#core/plan/schema/plan.ts';
-import type { BenchRow } from './row.ts';
+import { timeRow, type BenchRow } from './row.ts';
 import { timed } from './timed.ts';
-
-/** Asked of a piece of work on two cores [s]; here it runs on one. */
-function row(what: string, ms: number, askedS: number): BenchRow {
-  return {
-    what,
-    ms,
-    note: `${askedS} s asked on two cores: ${(ms / (1000 * askedS)).toFixed(2)} of it on one`,
-  };
-}
 
 /** Two blocks in series on a steady current, nothing else connected. */
 function steadyPlan(): Plan {
@@ -43,35 +34,30 @@ export function benchCompare(): BenchRow[] {
   const driven = samplePlan('campsite-tug');
   const oneDriven = { ...driven, options: driven.options.slice(0, 1) };
   const steady = steadyPlan();
-  const wide = { ...usualWishes(plan), mostParallel: 12 };
-  const rows = [
-    row(
+  const search = { ...usualWishes(plan), mostParallel: 12 };
+  return [
+    timeRow(
       'spread of 500 runs of the sample option',
       timed(() => spreadPlan(one, { caseCount: 500, seed: 1 }), 5),
-      1,
+      1000,
     ),
-    row(
+    timeRow(
       '10,000 constant-load runs of one string, each with its own inputs',
       timed(() => spreadPlan(steady, { caseCount: 10_000, seed: 1 }), 1),
-      6,
+      6000,
     ),
-    row(
-      `search over ${candidateCount(wide)} candidates`,
-      timed(() => searchPacks(plan, wide), 3),
-      5,
+    timeRow(
+      `search over ${candidateCount(search)} candidates`,
+      timed(() => searchPacks(plan, search), 3),
+      5000,
     ),
-  ];
-  return [
-    ...rows,
-    {
-      what: 'spread of 100 driven runs (hills, starts, two motors)',
-      ms: timed(() => spreadPlan(oneDriven, { caseCount: 100, seed: 1 }), 2),
-      note: 'one option',
-    },
-    {
-      what: 'sensitivity of the sample plan, three options',
-      ms: timed(() => planSensitivity(plan), 5),
-      note: 'every assumption at low and high',
-    },
+    timeRow(
+      'spread of 100 driven runs (hills, starts, two motors)',
+      timed(() => spreadPlan(oneDriven, { caseCount: 100, seed: 1 }), 2),
+    ),
+    timeRow(
+      'sensitivity of the sample plan, three options',
+      timed(() => planSensitivity(plan), 5),
+    ),
   ];
 }

@@ -2,7 +2,7 @@ import { libraryBlock } from '#core/library/index.ts';
 import { newOption, newPack } from '#core/plan/defaults.ts';
 import { runOuting } from '#core/run/run-outing.ts';
 import { bareMachine, driveLeg, driveLoad, driveOuting } from '../support/drive-plan.ts';
-import type { BenchRow } from './row.ts';
+import { rateRow, type BenchRow } from './row.ts';
 import { timed } from './timed.ts';
 
 /** Two blocks large enough that two hours of stop and go do not empty them. */
@@ -19,11 +19,10 @@ export function benchDrive(): BenchRow[] {
     });
     const outing = driveOuting([driveLeg(load)], { longestMin: 120 });
     const run = (full: boolean) => timed(() => runOuting(option, machine, outing, { full }), 20);
-    const row = (what: string, ms: number): BenchRow => ({
-      what: `2 h outing, ${120 * startsPerMinute} starts, ${what}`,
-      ms,
-      note: `${(1000 / ms).toFixed(0)} runs/s`,
-    });
-    return [row('figures only', run(false)), row('with series and ledger', run(true))];
+    const what = `2 h outing, ${120 * startsPerMinute} starts`;
+    return [
+      rateRow(`${what}, figures only`, run(false)),
+      rateRow(`${what}, with series and ledger`, run(true)),
+    ];
   });
 }

@@ -1,5 +1,5 @@
 import { createLogReader, guessMapping } from '#core/bench/index.ts';
-import type { BenchRow } from './row.ts';
+import { timeRow, type BenchRow } from './row.ts';
 import { timed } from './timed.ts';
 
 /** Reading a generated log of 20 MB in pieces, as the worker and the command line do. */
@@ -20,5 +20,5 @@ export function benchLog(): BenchRow[] {
     for (let count = 0; count < pieces; count += 1) reader.push(piece);
     reader.rowsRead();
   }, 3);
-  return [{ what: 'read a log of 20 MB', ms, note: `${pieces * rows.length} rows` }];
+  return [timeRow('read a log of 20 MB', ms, undefined, `${pieces * rows.length} rows`)];
 }

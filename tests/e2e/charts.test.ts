@@ -43,25 +43,37 @@ test('pans runs of 30,000 points at 50 frames a second', async ({ cart }, info) 
   const chart = chartOf(cart);
   await chart.focus();
   for (let step = 0; step < 4; step += 1) await cart.keyboard.press('+');
+  // Hundreds of runs of a day each are at work behind the chart; what is held here is the chart.
+  await cart.locator('.behind-running').getByRole('button').click();
   const { frames, milliseconds, work } = await chart.evaluate(
-    (box) =>
-      new Promise<{ frames: number; milliseconds: number; work: number[] }>((done) => {
-        const spent: number[] = [];
-        const begin = performance.now();
-        const pan = async (): Promise<void> => {
-          const at = performance.now();
-          // To and fro, so that the window never stands at an end of the run.
-          const key = Math.floor(spent.length / 20) % 2 === 0 ? 'ArrowLeft' : 'ArrowRight';
-          box.dispatchEvent(new KeyboardEvent('keydown', { key, shiftKey: true, bubbles: true }));
-          // The page answers a key in the microtasks after it: render, thin, draw.
-          for (let turn = 0; turn < 10; turn += 1) await Promise.resolve();
-          spent.push(performance.now() - at);
-          if (spent.length < 120) requestAnimationFrame(() => void pan());
-          else done({ frames: spent.length, milliseconds: performance.now() - begin, work: spent });
-        };
-        requestAnimationFrame(() => void pan());
-      }),
+    async (box, [most, longestMs]) => {
+      // A window that is not shown gets no frames; the measurement must end all the same.
+      const frame = () =>
+        new Promise<void>((next) => {
+          const late = setTimeout(next, 500);
+          requestAnimationFrame(() => {
+            clearTimeout(late);
+            next();
+          });
+        });
+      const spent: number[] = [];
+      await frame();
+      const begin = performance.now();
+      while (spent.length < most && performance.now() - begin < longestMs) {
+        const at = performance.now();
+        // To and fro, so that the window never stands at an end of the run.
+        const key = Math.floor(spent.length / 20) % 2 === 0 ? 'ArrowLeft' : 'ArrowRight';
+        box.dispatchEvent(new KeyboardEvent('keydown', { key, shiftKey: true, bubbles: true }));
+        // The page answers a key in the microtasks after it: render, thin, draw.
+        for (let turn = 0; turn < 10; turn += 1) await Promise.resolve();
+        spent.push(performance.now() - at);
+        await frame();
+      }
+      return { frames: spent.length, milliseconds: performance.now() - begin, work: spent };
+    },
+    [120, 10_000] as const,
   );
+  expect(frames).toBeGreaterThan(10);
   const sorted = work.toSorted((one, other) => one - other);
   const median = sorted[Math.floor(sorted.length / 2)] ?? Infinity;
   const rate = (1000 * frames) / milliseconds;

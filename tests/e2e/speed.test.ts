@@ -22,5 +22,6 @@ test('shows new headline figures within a tenth of a second of an edit', async (
   test.info().annotations.push({ type: 'measured', description: words });
   console.log(words);
   // The budget is 100 ms at a desk; a machine under test load is slower, and the figure is printed.
+  if (process.env['STRICT_TIMES'] === '1') expect(at(0.95)).toBeLessThan(100);
   expect(at(0.5)).toBeLessThan(200);
 });

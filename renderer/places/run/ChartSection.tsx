@@ -1,4 +1,4 @@
-import { useCallback, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import type { Chart } from 'chart.js';
 import { LineChart } from '../../charts/LineChart.tsx';
 import { zoomed, type ChartWindow } from '../../charts/chart-series.ts';
@@ -41,7 +41,8 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
   const lines = useRunLines(study, wanted, blocksOf);
   const { quantity, unit, main } = lines;
   const bands = useRunBands(study, quantity);
-  const whole = { from: 0, to: Math.max(lines.whole.to, bands.untilMin) };
+  const wholeTo = Math.max(lines.whole.to, bands.untilMin);
+  const whole = useMemo(() => ({ from: 0, to: wholeTo }), [wholeTo]);
   const window = asked ?? whole;
   const isZoomed = window.from > whole.from || window.to < whole.to;
 
@@ -63,40 +64,46 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
   usePageCommand('export.series', saveCsv);
   usePageCommand('export.chart', savePng);
   usePageCommand('view.blocks', toggleBlocks);
-  const copyCsv = (): void => {
+  const copyCsv = useCallback((): void => {
     void theHost()
       .copyText(runCsv(study))
       .then((copied) => {
         if (copied.ok) showToast(text.csvCopied);
       });
-  };
-  const summary = text.summary(
-    study.options
-      .map(({ name, run }) =>
-        text.summaryOf(
-          name,
-          formatMinutes(run.runTimeMin, language),
-          app.ended[run.endedBy],
-          `${formatFigure(run.minimumBusVoltageV, language)} V`,
-        ),
-      )
-      .join(' '),
+  }, [study, text]);
+  const summary = useMemo(
+    () =>
+      text.summary(
+        study.options
+          .map(({ name, run }) =>
+            text.summaryOf(
+              name,
+              formatMinutes(run.runTimeMin, language),
+              app.ended[run.endedBy],
+              `${formatFigure(run.minimumBusVoltageV, language)} V`,
+            ),
+          )
+          .join(' '),
+      ),
+    [study, text, app, language],
   );
-  return (
-    <Section
-      title={text.chartTitle}
-      lead={text.chartLead}
-      actions={
-        <ChartTools
-          isZoomed={isZoomed}
-          isTable={isTable}
-          onZoom={(factor) => setAsked(zoomed(window, whole, factor))}
-          onAll={() => setAsked(null)}
-          onTable={() => setIsTable(!isTable)}
-          copies={{ copyCsv, saveCsv, savePng }}
-        />
-      }
-    >
+  // A pan draws the chart anew in every frame; what stands around it stays as it is.
+  const tools = useMemo(
+    () => (
+      <ChartTools
+        isZoomed={isZoomed}
+        isTable={isTable}
+        onZoom={(factor) => setAsked((old) => zoomed(old ?? whole, whole, factor))}
+        onAll={() => setAsked(null)}
+        onTable={() => setIsTable(!isTable)}
+        copies={{ copyCsv, saveCsv, savePng }}
+      />
+    ),
+    [isZoomed, isTable, whole, copyCsv, saveCsv, savePng],
+  );
+  const { isOffered, isOn, setOn } = bands;
+  const choices = useMemo(
+    () => (
       <div className="chart-tools">
         <QuantityTabs
           label={text.view}
@@ -105,9 +112,7 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
           onSelect={setWanted}
         />
         <div className="chart-blocks">
-          {bands.isOffered ? (
-            <Toggle label={compare.band} isOn={bands.isOn} onChange={bands.setOn} />
-          ) : null}
+          {isOffered ? <Toggle label={compare.band} isOn={isOn} onChange={setOn} /> : null}
           {quantity === 'bus' ? (
             <>
               <Toggle label={text.singleBlocks} isOn={blocksOf !== null} onChange={toggleBlocks} />
@@ -124,6 +129,12 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
           ) : null}
         </div>
       </div>
+    ),
+    [text, compare, quantity, lines.offered, isOffered, isOn, setOn, blocksOf, toggleBlocks, study],
+  );
+  return (
+    <Section title={text.chartTitle} lead={text.chartLead} actions={tools}>
+      {choices}
       {isTable ? (
         <RunTable caption={`${text.axis[quantity]}, ${unit}`} series={main} whole={whole} />
       ) : (
