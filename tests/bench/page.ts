@@ -7,7 +7,7 @@ const edit = /edit to figures: p50 ([\d.]+) ms, p95 ([\d.]+) ms/;
 const chart =
   /first chart ([\d.]+) ms after load; scripts by then, gzip: page ([\d.]+) kB, workers ([\d.]+) kB/;
 const pan = /([\d.]+) frames\/s, ([\d.]+) ms \(lower quartile\)/;
-const memory = /largest worker ([\d.]+) MB, page ([\d.]+) MB/;
+const memory = /largest worker ([\d.]+) MB/;
 const cancel = /cancelled after ([\d.]+) ms/;
 const shown = /Window ready after ([\d.]+) ms/;
 
@@ -61,9 +61,8 @@ export function benchPage(root: string): BenchRow[] {
     ...read(text, cancel, 'cancel of a spread', ([ms = 0]) => [
       timeRow('cancel of a running spread', ms, 100),
     ]),
-    ...read(text, memory, 'memory of the workers', ([worker = 0, page = 0]) => [
+    ...read(text, memory, 'memory of the workers', ([worker = 0]) => [
       limitRow('memory of the largest worker, log of 10 MB read', worker, 'MB', 200),
-      limitRow('memory of the page then', page, 'MB'),
     ]),
   ];
 }
