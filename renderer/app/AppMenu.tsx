@@ -30,8 +30,8 @@ export const AppMenu = () => {
   const keysOf = useKeysOf();
   const [isOpen, setOpen] = useState(false);
   const [recent, setRecent] = useState<readonly RecentFile[]>([]);
-  // The greyed entries depend on the whole state; the menu is rendered anew with each change of it.
-  usePlanState((state) => state);
+  // The greyed entries depend on the whole state; the menu is rendered anew when they change.
+  usePlanState(() => [...disabledCommands()].join(' '));
   const offered = new Set(offeredCommands(host?.kind ?? 'browser'));
   const disabled = disabledCommands();
   const recentEntries: MenuEntry[] = [

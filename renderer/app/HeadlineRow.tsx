@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Button } from 'react-aria-components';
 import { WorkingButton } from '../controls/Figure.tsx';
 import { SeriesMark } from '../controls/SeriesMark.tsx';
@@ -36,7 +37,8 @@ interface HeadlineRowProps {
   readonly isDriven: boolean;
 }
 
-export const HeadlineRow = ({
+/** Kept as it is while its figures are: an edit changes one option, and the strip answers first. */
+export const HeadlineRow = memo(function HeadlineRow({
   option,
   index,
   study,
@@ -44,7 +46,7 @@ export const HeadlineRow = ({
   goalMin,
   scaleMin,
   isDriven,
-}: HeadlineRowProps) => {
+}: HeadlineRowProps) {
   const text = useText(stripTexts);
   const app = useText(appTexts);
   const { language, units } = useSettings();
@@ -161,7 +163,7 @@ export const HeadlineRow = ({
       </td>
     </tr>
   );
-};
+});
 
 const ChargeCell = ({
   study,

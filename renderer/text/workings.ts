@@ -71,8 +71,10 @@ export const workingTexts = texts('workings', {
   givenUp: 'Given up by the blocks',
   losses: 'Lost inside the blocks',
   ledgerClosure: 'Ledger closes to',
-  chargeFormula: 't = t(current held) + t(voltage held, until the charger ends it; where it never does, until the pack holds 98 %)',
-  chargeSource: 'The simulated charge drawn in the place Charging: acceptance of the chemistry, gassing, leads (derived).',
+  chargeFormula:
+    't = t(current held) + t(voltage held, until the charger ends it; where it never does, until the pack holds 98 %)',
+  chargeSource:
+    'The simulated charge drawn in the place Charging: acceptance of the chemistry, gassing, leads (derived).',
   hours: 'Charger done after',
   wantedEnd: 'End voltage wanted',
   givenEnd: 'End voltage given',

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, useDeferredValue, type ReactNode } from 'react';
 import { FieldHelp } from '../../controls/FieldFrame.tsx';
 import { QuantityField } from '../../controls/QuantityField.tsx';
 import { usePlan } from '../../state/plan-store.ts';
@@ -20,9 +20,25 @@ interface MatrixRowProps {
   readonly renderCell: (option: Option, index: number) => ReactNode;
 }
 
-/** One field across all options: the name once, a control in each column. */
+/** Kept as it is while its option is: an edit changes one of up to twelve. */
+const MatrixCell = memo(function MatrixCell({
+  option,
+  index,
+  renderCell,
+}: {
+  readonly option: Option;
+  readonly index: number;
+  readonly renderCell: MatrixRowProps['renderCell'];
+}) {
+  return <td>{renderCell(option, index)}</td>;
+});
+
+/**
+ * One field across all options: the name once, a control in each column. Fields follow an edit by themselves and at once;
+ * what else stands in the cells may come after the figures.
+ */
 export const MatrixRow = ({ label, help, helpExtra, renderCell }: MatrixRowProps) => {
-  const options = usePlan((plan) => plan.options);
+  const options = useDeferredValue(usePlan((plan) => plan.options));
   return (
     <tr>
       <th scope="row">
@@ -32,7 +48,7 @@ export const MatrixRow = ({ label, help, helpExtra, renderCell }: MatrixRowProps
         </span>
       </th>
       {options.map((option, index) => (
-        <td key={option.id}>{renderCell(option, index)}</td>
+        <MatrixCell key={option.id} option={option} index={index} renderCell={renderCell} />
       ))}
     </tr>
   );

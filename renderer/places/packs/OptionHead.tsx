@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { IconButton } from '../../controls/Button.tsx';
 import { Menu } from '../../controls/Menu.tsx';
 import { SeriesMark } from '../../controls/SeriesMark.tsx';
@@ -20,13 +20,13 @@ import { DifferencesDialog } from './DifferencesDialog.tsx';
 import { Schematic } from './Schematic.tsx';
 
 /** Head of an option's column: its mark, name, commands and the drawing of its blocks. */
-export const OptionHead = ({
+export const OptionHead = memo(function OptionHead({
   option,
   index,
 }: {
   readonly option: Option;
   readonly index: number;
-}) => {
+}) {
   const text = useText(packsTexts);
   const own = useText(ownPartTexts);
   const total = usePlan((plan) => plan.options.length);
@@ -107,4 +107,4 @@ export const OptionHead = ({
       ) : null}
     </div>
   );
-};
+});

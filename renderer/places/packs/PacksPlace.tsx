@@ -1,3 +1,4 @@
+import { useDeferredValue } from 'react';
 import { Section } from '../../controls/Section.tsx';
 import { usePlan } from '../../state/plan-store.ts';
 import { useFieldWords } from '../../text/field-words.ts';
@@ -29,13 +30,24 @@ const holds = {
     /charger\.(kind|efficiency|float|tail|compensation|maximumHours|price|equalises)|portLimit/,
 };
 
-/** All options as columns of one sheet, and how they compare. */
+const OptionHeads = () => {
+  const options = useDeferredValue(usePlan((plan) => plan.options));
+  return options.map((option, index) => (
+    <th key={option.id} scope="col">
+      <OptionHead option={option} index={index} />
+    </th>
+  ));
+};
+
+/**
+ * All options as columns of one sheet, and how they compare. Nothing here reads the options as a whole: an edit renders
+ * the cells of its own option and no others.
+ */
 export const PacksPlace = () => {
   const text = useText(packsTexts);
-  const options = usePlan((plan) => plan.options);
   const controllerText = useText(controllerTexts);
   const note = useFieldWords('options.0.note');
-  const n = options.length;
+  const n = usePlan((plan) => plan.options.length);
   return (
     <div className="place-body">
       <Doors />
@@ -54,11 +66,7 @@ export const PacksPlace = () => {
             <thead>
               <tr>
                 <td />
-                {options.map((option, index) => (
-                  <th key={option.id} scope="col">
-                    <OptionHead option={option} index={index} />
-                  </th>
-                ))}
+                <OptionHeads />
               </tr>
             </thead>
             <MatrixGroup title={text.groups.pack} columns={n} holds={holds.pack}>

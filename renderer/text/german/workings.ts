@@ -28,8 +28,10 @@ export const workings: WorkingTexts = {
   givenUp: 'Von den Blöcken abgegeben',
   losses: 'In den Blöcken verloren',
   ledgerClosure: 'Bilanz schließt auf',
-  chargeFormula: 't = t(Strom gehalten) + t(Spannung gehalten, bis das Ladegerät endet; wo es nie endet, bis der Akku 98 % hält)',
-  chargeSource: 'Das simulierte Laden des Orts Laden: Aufnahme der Chemie, Gasung, Leitungen (hergeleitet).',
+  chargeFormula:
+    't = t(Strom gehalten) + t(Spannung gehalten, bis das Ladegerät endet; wo es nie endet, bis der Akku 98 % hält)',
+  chargeSource:
+    'Das simulierte Laden des Orts Laden: Aufnahme der Chemie, Gasung, Leitungen (hergeleitet).',
   hours: 'Ladegerät fertig nach',
   wantedEnd: 'Verlangte Ladeschlussspannung',
   givenEnd: 'Gegebene Ladeschlussspannung',
