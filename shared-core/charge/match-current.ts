@@ -34,10 +34,24 @@ export function matchCurrent(
   const given = amount(charger.currentA, 'A', language);
   const most = amount(highA, 'A', language);
   const least = amount(lowA, 'A', language);
+  const bmsA = (pack.block.bms?.continuousChargeA ?? Infinity) * pack.parallelCount;
+  if (charger.currentA > bmsA * 1.02) {
+    return {
+      aspect: 'current',
+      verdict: 'misfits',
+      side: 'above',
+      reason: {
+        en: `Gives ${given}; the BMS opens above ${amount(bmsA, 'A', language)}, and nothing is charged.`,
+        de: `Gibt ${given}; das BMS öffnet über ${amount(bmsA, 'A', language)}, und nichts wird geladen.`,
+      }[language],
+      findingId: 'CHG-3',
+    };
+  }
   if (charger.currentA > highA) {
     return {
       aspect: 'current',
       verdict: 'limits',
+      side: 'above',
       reason: {
         en: `Gives ${given}; the pack takes ${most} at most.`,
         de: `Gibt ${given}; der Akku nimmt höchstens ${most}.`,
@@ -49,6 +63,7 @@ export function matchCurrent(
     return {
       aspect: 'current',
       verdict: 'limits',
+      side: 'below',
       reason: {
         en: `Gives ${given}; lead of this size wants at least ${least} to be stirred and filled in a night.`,
         de: `Gibt ${given}; Blei dieser Größe möchte mindestens ${least}, um über Nacht voll zu werden.`,
@@ -89,6 +104,7 @@ export function matchPort(
   return {
     aspect: 'port',
     verdict: over ? 'limits' : 'fits',
+    ...(over ? { side: 'above' as const } : {}),
     reason: over
       ? {
           en: `${given} is more than the ${limit} of port and lead.`,

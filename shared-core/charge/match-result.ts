@@ -10,6 +10,8 @@ export interface MatchAspect {
     | 'temperature'
     | 'pulses';
   readonly verdict: 'fits' | 'limits' | 'misfits' | 'unknown';
+  /** Which side of the wanted figure the charger is on, where it is off. */
+  readonly side?: 'above' | 'below';
   /** One sentence with the numbers. */
   readonly reason: string;
   /** The rule behind it, e.g. CHG-1. */

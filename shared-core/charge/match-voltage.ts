@@ -62,6 +62,7 @@ export function matchEndVoltage(
   return {
     aspect: 'end-voltage',
     verdict: fits ? 'fits' : unfit ? 'misfits' : 'limits',
+    ...(fits ? {} : { side: more ? 'above' : 'below' }),
     reason: fits
       ? {
           en: `Ends at ${given}; wanted ${asked} at ${at}.`,
@@ -111,10 +112,15 @@ export function matchFloatVoltage(
       de: `Erhält bei ${given}; gewünscht ${asked}.`,
     });
   }
-  return verdict('limits', {
-    en: `Floats at ${given}; wanted ${asked}.`,
-    de: `Erhält bei ${given}; gewünscht ${asked}.`,
-  });
+  const by = amount(Math.abs(off), '%', language, 2);
+  const more = off > 0;
+  return {
+    ...verdict('limits', {
+      en: `Floats at ${given}, ${by} ${more ? 'above' : 'below'} the wanted ${asked}.`,
+      de: `Erhält bei ${given}, ${by} ${more ? 'über' : 'unter'} den gewünschten ${asked}.`,
+    }),
+    side: more ? 'above' : 'below',
+  };
 }
 
 function bandWords(lowV: number, highV: number, language: Language): string {

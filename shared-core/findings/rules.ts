@@ -8,6 +8,7 @@ import { driveBrakeRules } from './families/drive-brakes.ts';
 import { driveMotorRules } from './families/drive-motor.ts';
 import { driveRoadRules } from './families/drive-road.ts';
 import { rollBackRules } from './families/drive-roll-back.ts';
+import { stallRules } from './families/drive-stall.ts';
 import { driveStopRules } from './families/drive-stop.ts';
 import { packLimitRules } from './families/pack-limits.ts';
 import { packParallelRules } from './families/pack-parallel.ts';
@@ -43,6 +44,7 @@ export const rules: readonly Rule[] = joinRules([
   lastConnector,
   ...driveMotorRules,
   ...driveRoadRules,
+  ...stallRules,
   ...rollBackRules,
   ...driveBrakeRules,
   ...brakeHeatRules,

@@ -33,6 +33,7 @@ export const WhySection = ({ study }: { readonly study: PlanStudy }) => {
         rows={study.options.map((entry, index) => {
           const option = options.find(({ id }) => id === entry.id);
           const minutes = (value: number): string => formatMinutes(value, language);
+          const quick = (value: number): string => (value > 0 ? minutes(value) : '–');
           return {
             id: entry.id,
             cells: {
@@ -46,18 +47,18 @@ export const WhySection = ({ study }: { readonly study: PlanStudy }) => {
                 <Figure
                   size="inline"
                   label={text.plain}
-                  value={minutes(entry.plainMin)}
+                  value={quick(entry.plainMin)}
                   working={() => plainWorking(entry, index, language)}
                 />
               ),
               peukert:
                 option === undefined ? (
-                  minutes(entry.peukertMin)
+                  quick(entry.peukertMin)
                 ) : (
                   <Figure
                     size="inline"
                     label={text.peukert}
-                    value={minutes(entry.peukertMin)}
+                    value={quick(entry.peukertMin)}
                     working={() => peukertWorking(entry, option, index, language)}
                   />
                 ),

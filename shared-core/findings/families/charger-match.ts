@@ -1,9 +1,11 @@
+import { chemistryTraits } from '../../battery/chemistry.ts';
 import { judgeCharger, type ChargerJudgement } from '../../charge/match-charger.ts';
 import type { MatchAspect } from '../../charge/match-result.ts';
 import type { Words } from '../../plan/language.ts';
 import type { FindingContext, OptionContext } from '../context.ts';
 import type { Finding, FindingId, Severity, SourceClass } from '../finding.ts';
 import { chargerCure } from './charger-cure.ts';
+import { currentSides, voltageSides } from './charger-sides.ts';
 import { optionRule, type Rule } from '../rule.ts';
 
 /** The match of an option's charger; worked out here where the option was not run. */
@@ -27,6 +29,12 @@ interface MatchRule {
   readonly about: Words;
   readonly consequence: Words;
   readonly remedy: Words;
+  /** What follows on one side of the wanted figure, where the side is known; beats `consequence`. */
+  readonly bySide?: (
+    aspect: MatchAspect['aspect'],
+    side: 'above' | 'below',
+    family: 'lead' | 'lithium',
+  ) => Words;
   /** Field of the option that each aspect rests on. */
   readonly fields: Partial<Record<MatchAspect['aspect'], string>>;
 }
@@ -50,6 +58,7 @@ function matchRule(frame: MatchRule): Rule {
         }),
       ];
     }
+    const { family } = chemistryTraits[option.pack.block.chemistry];
     return match.aspects
       .filter((aspect) => aspect.findingId === frame.id && aspect.verdict !== 'fits')
       .map((aspect): Finding => {
@@ -69,7 +78,10 @@ function matchRule(frame: MatchRule): Rule {
             en: `${option.charger?.name ?? 'Charger'}: ${aspect.reason}`,
             de: `${option.charger?.name ?? 'Ladegerät'}: ${aspect.reason}`,
           },
-          consequence: frame.consequence,
+          consequence:
+            aspect.side === undefined
+              ? frame.consequence
+              : (frame.bySide?.(aspect.aspect, aspect.side, family) ?? frame.consequence),
           remedy: frame.remedy,
           facts: factsOf(aspect.aspect, match, aspect.verdict),
           fields: [field],
@@ -139,6 +151,7 @@ const voltage = matchRule({
     en: 'Choose a charger (or its mode) for this battery, with temperature compensation where it is charged in the cold or heat.',
     de: 'Ein Ladegerät (oder dessen Betriebsart) für diese Batterie wählen, mit Temperaturausgleich, wo bei Kälte oder Hitze geladen wird.',
   },
+  bySide: voltageSides,
   fields: {
     chemistry: 'charger.chemistries',
     'end-voltage': 'charger.endVoltageV',
@@ -158,13 +171,14 @@ const current = matchRule({
     de: 'Der Ladestrom liegt außerhalb dessen, was Akku, Buchse oder Leitung vertragen.',
   },
   consequence: {
-    en: 'Too much heats pack, plug or lead; too little takes more than a night and leaves lead unstirred.',
-    de: 'Zu viel erhitzt Akku, Stecker oder Leitung; zu wenig dauert länger als eine Nacht und lässt Blei geschichtet.',
+    en: 'Too much heats pack, plug or lead, or makes the BMS open; too little takes more than a night and leaves lead unstirred.',
+    de: 'Zu viel erhitzt Akku, Stecker oder Leitung oder lässt das BMS öffnen; zu wenig dauert länger als eine Nacht und lässt Blei geschichtet.',
   },
   remedy: {
     en: 'Choose a charger within the limits, or a stronger port.',
     de: 'Ein Ladegerät innerhalb der Grenzen wählen oder eine stärkere Buchse.',
   },
+  bySide: currentSides,
   fields: { current: 'charger.currentA', port: 'portLimitA' },
 });
 

@@ -190,8 +190,10 @@ const controllerRange: Rule = optionRule(
       drive === null || drive.rollingSpeedKmh === 0
         ? 0
         : (drive.distanceKm / drive.rollingSpeedKmh) * 3600;
-    if (drive !== null && drive.belowTargetS > missedShare * rolledS && drive.belowTargetS > 5) {
-      const missed = voice.say(drive.belowTargetS / 60, 'min');
+    // Standing still is DRV-4's to say.
+    const slowS = drive === null ? 0 : drive.belowTargetS - drive.stalledS;
+    if (slowS > missedShare * rolledS && slowS > 5) {
+      const missed = voice.say(slowS / 60, 'min');
       found.push(
         voice.finding({
           ...shared,
@@ -204,11 +206,7 @@ const controllerRange: Rule = optionRule(
             de: 'Sie kriecht mit vollem Strom; Motor und Steuerung werden heiß.',
           },
           facts: [
-            [
-              { en: 'Below target speed', de: 'Unter Zielgeschwindigkeit' },
-              drive.belowTargetS / 60,
-              'min',
-            ],
+            [{ en: 'Below target speed', de: 'Unter Zielgeschwindigkeit' }, slowS / 60, 'min'],
           ],
           fields: [
             `${controllerPath}.batteryCurrentLimitA`,

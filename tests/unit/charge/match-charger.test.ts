@@ -80,6 +80,17 @@ describe('a charger that fits', () => {
 });
 
 describe('a charger that does not', () => {
+  test('one above what the BMS lets in does not fit, and no hours are promised', () => {
+    const charger = { ...libraryCharger('charger-lfp-24v-5a'), currentA: 40 };
+    const match = matchCharger(lfpPack, charger, conditions);
+    expect(match).toMatchObject({ verdict: 'misfits', hoursToFull: null });
+    expect(match.aspects.find(({ aspect }) => aspect === 'current')?.reason).toContain('BMS opens');
+    const atLimit = lfpPack.pack.block.bms!.continuousChargeA!;
+    const just = matchCharger(lfpPack, { ...charger, currentA: atLimit }, conditions);
+    expect(just.verdict).not.toBe('misfits');
+    expect(just.hoursToFull).toBeGreaterThan(1);
+  });
+
   test('equal volts are no match: 29.4 V of seven NMC groups on lead', () => {
     const match = matchCharger(leadPair, libraryCharger('charger-nmc-24v-4a'), conditions);
     expect(match).toMatchObject({ verdict: 'misfits', hoursToFull: null, givenEndVoltageV: 29.4 });

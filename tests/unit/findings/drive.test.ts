@@ -137,6 +137,25 @@ describe('DRV-4: climbing', () => {
   });
 });
 
+test('DRV-4 says so when the outing itself is driven at a stand, and leaves a slow start alone', () => {
+  const plan = tug((_drive, _controller, { outings }) => {
+    outings[0]!.longestMin = 10;
+    for (const { load } of outings[0]!.legs)
+      if (load?.kind === 'drive' && load.gradePercent > 0) load.gradePercent = 45;
+  });
+  const { options } = studyPlan(plan);
+  const found = findingsOf('DRV-4', plan, options);
+  expect(found[0]!.what).toContain('does not move');
+  // Ten minutes cut the run short, so no stand can be longer.
+  expect(found[0]!.facts[0]!.value).toBeGreaterThan(1);
+  expect(found[0]!.facts[0]!.value).toBeLessThanOrEqual(10);
+  const { drive } = options[0]!.run;
+  const standing = (stalledS: number) =>
+    severitiesOf('DRV-4', plan, studiesWith(plan, { drive: { ...drive!, stalledS } }));
+  expect(standing(10)).toEqual(['warn']);
+  expect(standing(9.9)).toEqual([]);
+});
+
 describe('DRV-5: controller', () => {
   const withController = (change: (controller: Controller) => void) =>
     tug((_drive, controller) => change(controller));

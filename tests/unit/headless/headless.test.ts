@@ -139,6 +139,32 @@ describe('run', () => {
     for (const { name } of samplePlan('orchard-cart').options) expect(out).toContain(name);
   });
 
+  test('an outing that draws nothing has no quick figures, and a full pack is charged at once', async () => {
+    const plan = samplePlan('orchard-cart');
+    plan.machine.accessories = [];
+    plan.machine.controller.idleCurrentA = 0;
+    plan.machine.converter = null;
+    plan.outings = [
+      {
+        ...plan.outings[0]!,
+        longestMin: 30,
+        legs: [{ ...plan.outings[0]!.legs[0]!, load: null, otherLoads: [] }],
+      },
+    ];
+    plan.headlineOuting = plan.outings[0]!.id;
+    plan.week = null;
+    plan.wiring = null;
+    const { out, err } = await command(['run', 'plan', '--json'], { plan: writePlan(plan) });
+    expect(err).toBe('');
+    const { options } = JSON.parse(out) as { options: object[] };
+    expect(options[0]).toMatchObject({
+      deliveredAh: 0,
+      peukertMin: null,
+      plainMin: null,
+      hoursToFull: 0,
+    });
+  });
+
   test('the series has units in its heading and rises in time to the end of each run', async () => {
     const { files, code } = await command(['run', 'cart', '--series', 'out.csv'], { cart });
     expect(code).toBe(0);
