@@ -98,10 +98,13 @@ export function matchFloatVoltage(
   }
   const given = amount(floatV, 'V', language);
   if (wanted.float === null) {
-    return verdict('limits', {
-      en: `Holds ${given} after the charge; lithium must not be floated.`,
-      de: `Hält nach der Ladung ${given}; Lithium darf nicht erhaltungsgeladen werden.`,
-    });
+    return {
+      ...verdict('limits', {
+        en: `Holds ${given} after the charge; lithium must not be floated.`,
+        de: `Hält nach der Ladung ${given}; Lithium darf nicht erhaltungsgeladen werden.`,
+      }),
+      side: 'above',
+    };
   }
   const { lowV, highV } = wanted.float;
   const off = offPercent(floatV, lowV, highV);

@@ -7,6 +7,12 @@ type Family = 'lead' | 'lithium';
 /** What an end or float voltage off to one side does to the pack. */
 export function voltageSides(aspect: MatchAspect['aspect'], side: Side, family: Family): Words {
   if (side === 'above') {
+    if (family === 'lithium' && aspect === 'float-voltage') {
+      return {
+        en: 'Held full for days, lithium ages fast, and charge flows on into cells that are full.',
+        de: 'Tagelang voll gehalten altert Lithium schnell, und in volle Zellen fließt weiter Ladung.',
+      };
+    }
     if (family === 'lithium') {
       return {
         en: 'The cells are overcharged unless the BMS opens each time; it is the last guard, not a charge limit. Overcharged lithium can burn.',

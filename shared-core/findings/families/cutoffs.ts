@@ -1,11 +1,10 @@
 import { chemistryTraits } from '../../battery/chemistry.ts';
 import { packGroups } from '../../charge/charge-wishes.ts';
-import type { Words } from '../../plan/language.ts';
-import type { EnergyLedger, RunResult } from '../../run/result.ts';
 import type { FindingContext, OptionContext } from '../context.ts';
 import type { CureStatement } from '../cure.ts';
 import { optionRule, type Rule, type RuleVoice } from '../rule.ts';
 import { controllerCure } from './controller-cure.ts';
+import { sagCause } from './sag-cause.ts';
 import { bmsOpensAtV } from './cutoff-voltage.ts';
 
 const missingCutoff: Rule = optionRule(
@@ -91,39 +90,6 @@ function cutoffCure(
   );
 }
 
-/** The element of the loop that costs most volts, in words. */
-function worstElement(run: RunResult): Words {
-  const ledger: EnergyLedger = run.ledger;
-  const left = run.blocks.map((block) => block.remainingPercent);
-  if (Math.max(...left) - Math.min(...left) > 15) {
-    const weak = run.blocks.find((block) => block.remainingPercent === Math.min(...left))!;
-    const at = { string: weak.strings[0] ?? 1, position: weak.positions[0] ?? 1 };
-    return {
-      en: `a weak block (string ${at.string}, block ${at.position})`,
-      de: `ein schwacher Block (Strang ${at.string}, Block ${at.position})`,
-    };
-  }
-  const shares: readonly (readonly [number, Words])[] = [
-    [
-      ledger.resistanceLossWh,
-      { en: 'the resistance of the blocks', de: 'der Widerstand der Blöcke' },
-    ],
-    [
-      ledger.rateLossWh + ledger.polarisationLossWh,
-      {
-        en: 'the rate at which the blocks give their charge',
-        de: 'die Geschwindigkeit, mit der die Blöcke ihre Ladung hergeben',
-      },
-    ],
-    [
-      ledger.linkLossWh,
-      { en: 'links, lugs and string leads', de: 'Verbinder, Kabelschuhe und Strangleitungen' },
-    ],
-    [ledger.harnessLossWh, { en: 'the cable to the controller', de: 'das Kabel zur Steuerung' }],
-  ];
-  return shares.toSorted((a, b) => b[0] - a[0])[0]![1];
-}
-
 const sagCutoff: Rule = optionRule(
   {
     id: 'CUT-2',
@@ -144,22 +110,19 @@ const sagCutoff: Rule = optionRule(
       run.endedBy === 'supply-collapse';
     const limit = plan.thresholds.sagLeftPercent;
     if (!bySag || run.remainingPercent <= limit) return [];
-    const cause = worstElement(run);
+    const cause = sagCause(run);
     return [
       voice.finding({
         optionId: option.id,
         what: {
-          en: `It stops after ${voice.say(run.runTimeMin, 'min')} with ${voice.say(run.remainingPercent, '%', 2)} charge left; what costs most volts is ${cause.en}.`,
-          de: `Sie hält nach ${voice.say(run.runTimeMin, 'min')} mit ${voice.say(run.remainingPercent, '%', 2)} Restladung an; die meisten Volt kostet ${cause.de}.`,
+          en: `It stops after ${voice.say(run.runTimeMin, 'min')} with ${voice.say(run.remainingPercent, '%', 2)} charge left; what costs most volts is ${cause.is.en}.`,
+          de: `Sie hält nach ${voice.say(run.runTimeMin, 'min')} mit ${voice.say(run.remainingPercent, '%', 2)} Restladung an; die meisten Volt kostet ${cause.is.de}.`,
         },
         consequence: {
           en: 'It cuts out while the gauge reads well; after a rest it goes on for a while and stops again.',
           de: 'Sie schaltet ab, während die Anzeige gut aussieht; nach einer Pause läuft sie ein Stück und hält wieder.',
         },
-        remedy: {
-          en: 'Mend the element named, lower the peak current, or take blocks with less resistance or more capacity.',
-          de: 'Das genannte Glied verbessern, den Spitzenstrom senken oder Blöcke mit weniger Widerstand oder mehr Kapazität nehmen.',
-        },
+        remedy: cause.remedy,
         facts: [
           [{ en: 'charge left', de: 'Restladung' }, run.remainingPercent, '%'],
           [{ en: 'warned above', de: 'Warnung über' }, limit, '%'],
@@ -167,8 +130,9 @@ const sagCutoff: Rule = optionRule(
         ],
         fields: [
           `${controllerPath}.cutoffVoltageV`,
-          `${path}.pack.block.resistanceOhm`,
-          'machine.harnessResistanceOhm',
+          cause.field === 'harness'
+            ? 'machine.harnessResistanceOhm'
+            : `${path}.pack.${cause.field}`,
         ],
       }),
     ];

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { libraryBlock } from '#core/library/index.ts';
+import { newDifference } from '#core/plan/defaults.ts';
 import { findingsOf, planWith, severitiesOf, studiesWith } from './plan-with.ts';
 
 function cutoffAt(optionId: string, cutoffVoltageV: number | null) {
@@ -52,7 +53,17 @@ describe('CUT-2: cutoff by sag', () => {
     const [study] = studiesWith(weak, {});
     const left = study!.run.blocks.map((block) => block.remainingPercent);
     expect(found).toHaveLength(1);
-    expect(found[0]!.what.includes('weak block')).toBe(Math.max(...left) - Math.min(...left) > 15);
+    expect(Math.max(...left) - Math.min(...left)).toBeGreaterThan(8);
+    expect(found[0]!.what).toContain('weak block');
+    expect(found[0]!.remedy).toContain('Measure that block alone');
+  });
+
+  test('a block 27 % weaker than its neighbour is the cause, not the rate', () => {
+    const weak = planWith('orchard-cart', 'agm-series', (option) => {
+      option.pack.differences = [{ ...newDifference(1, 2), capacityPercent: 73 }];
+    });
+    const found = findingsOf('CUT-2', weak, studiesWith(weak, {}));
+    expect(found[0]!.what).toContain('a weak block (string 1, block 2)');
   });
 });
 
