@@ -1,6 +1,8 @@
 import { basename } from 'node:path';
-import { dialog, type BrowserWindow } from 'electron';
+import { dialog } from 'electron';
 import type { FileSystem } from '../files/file-system.ts';
+import { wordsFor } from '../text/language-of.ts';
+import type { PlanWindow } from '../windows/plan-window.ts';
 import { withEnding } from './export-file.ts';
 
 export type SaveQuestion = {
@@ -23,11 +25,11 @@ const exists = async (fs: FileSystem, path: string): Promise<boolean> =>
  * added after it, the file that is then meant was never asked about, so it is asked about here.
  */
 export const askWhereToSave = async (
-  window: BrowserWindow,
+  plan: PlanWindow,
   fs: FileSystem,
   { defaultPath, ending, label }: SaveQuestion,
 ): Promise<string | null> => {
-  const { canceled, filePath } = await dialog.showSaveDialog(window, {
+  const { canceled, filePath } = await dialog.showSaveDialog(plan.window, {
     defaultPath,
     filters: [{ name: label, extensions: [ending] }],
     properties: ['showOverwriteConfirmation', 'createDirectory'],
@@ -35,11 +37,11 @@ export const askWhereToSave = async (
   if (canceled || filePath === '') return null;
   const path = withEnding(filePath, ending);
   if (path !== filePath && (await exists(fs, path))) {
-    const { response } = await dialog.showMessageBox(window, {
+    const { buttons, ...question } = wordsFor(plan).replace(basename(path));
+    const { response } = await dialog.showMessageBox(plan.window, {
       type: 'warning',
-      message: `${basename(path)} exists already.`,
-      detail: 'Replacing it overwrites its content.',
-      buttons: ['Replace', 'Cancel'],
+      ...question,
+      buttons: [...buttons],
       defaultId: 1,
       cancelId: 1,
     });

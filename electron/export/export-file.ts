@@ -1,14 +1,4 @@
-import { exportSizeLimitBytes, type ExportKind } from '#core/shell/documents.ts';
-
-export const exportKinds = {
-  png: { ending: 'png', label: 'PNG picture' },
-  svg: { ending: 'svg', label: 'SVG drawing' },
-  csv: { ending: 'csv', label: 'CSV table' },
-  html: { ending: 'html', label: 'Web page' },
-  json: { ending: 'json', label: 'JSON' },
-  txt: { ending: 'txt', label: 'Text' },
-  ics: { ending: 'ics', label: 'Calendar' },
-} as const satisfies Record<ExportKind, { ending: string; label: string }>;
+import { exportSizeLimitBytes } from '#core/shell/documents.ts';
 
 /** Characters no file system takes or that would leave the folder, and Windows' device names. */
 // oxlint-disable-next-line no-control-regex -- control characters are just what has to go

@@ -7,10 +7,9 @@ import { askWhereToSave } from '../export/ask-where.ts';
 import { openForWindow } from '../files/open-documents.ts';
 import { writePlanFile } from '../files/plan-file.ts';
 import { checkPlanText } from '../files/plan-text.ts';
+import { wordsFor } from '../text/language-of.ts';
 import type { CallHandlers } from './answer-calls.ts';
 import type { Shell } from '../shell.ts';
-
-export const planFilters = [{ name: 'Cellwain plan', extensions: ['wain'] }];
 
 type DocumentCalls = Pick<
   CallHandlers,
@@ -34,10 +33,10 @@ export const documentCalls = (shell: Shell): DocumentCalls => {
     if (!checked.ok) return checked;
     const present = request.handle === null ? null : documents.get(request.handle, windowId);
     const folder = present === null ? documentsFolder : dirname(present.path);
-    const path = await askWhereToSave(plan.window, fs, {
+    const path = await askWhereToSave(plan, fs, {
       defaultPath: join(folder, safeFileName(request.suggestedName, 'wain')),
       ending: 'wain',
-      label: 'Cellwain plan',
+      label: wordsFor(plan).planKind,
     });
     if (path === null) return failure('cancelled');
     const holder = documents.windowWith(path);
@@ -82,7 +81,10 @@ export const documentCalls = (shell: Shell): DocumentCalls => {
       if (plan === null) return failure('unknown-document');
       const { canceled, filePaths } = await dialog.showOpenDialog(plan.window, {
         properties: ['openFile'],
-        filters: [...planFilters, { name: 'All files', extensions: ['*'] }],
+        filters: [
+          { name: wordsFor(plan).planKind, extensions: ['wain'] },
+          { name: wordsFor(plan).allFiles, extensions: ['*'] },
+        ],
       });
       const [path] = filePaths;
       if (canceled || path === undefined) return failure('cancelled');

@@ -1,10 +1,12 @@
 import { basename, join } from 'node:path';
-import type { BrowserWindow } from 'electron';
+import type { ExportKind } from '#core/shell/documents.ts';
 import { failure, success, type HostResult } from '#core/shell/failure.ts';
 import { askWhereToSave } from '../export/ask-where.ts';
-import { exportBytes, exportKinds, safeFileName } from '../export/export-file.ts';
+import { exportBytes, safeFileName } from '../export/export-file.ts';
 import { fileFailure } from '../files/file-failure.ts';
 import { writeWhole } from '../files/write-whole.ts';
+import { wordsFor } from '../text/language-of.ts';
+import type { PlanWindow } from '../windows/plan-window.ts';
 import type { CallHandlers } from './answer-calls.ts';
 import type { Shell } from '../shell.ts';
 
@@ -14,13 +16,15 @@ export const exportCalls = (shell: Shell): ExportCalls => {
   const { fs, queue, windows, documentsFolder } = shell;
 
   const saveExport = async (
-    window: BrowserWindow,
+    plan: PlanWindow,
     wish: string,
-    { ending, label }: { ending: string; label: string },
+    // Each kind of file is named by its ending.
+    ending: ExportKind | 'pdf',
     make: () => Promise<Uint8Array>,
   ): Promise<HostResult<{ name: string }>> => {
     const defaultPath = join(documentsFolder, safeFileName(wish, ending));
-    const path = await askWhereToSave(window, fs, { defaultPath, ending, label });
+    const label = wordsFor(plan).exportKinds[ending];
+    const path = await askWhereToSave(plan, fs, { defaultPath, ending, label });
     if (path === null) return failure('cancelled');
     const name = basename(path);
     try {
@@ -38,12 +42,12 @@ export const exportCalls = (shell: Shell): ExportCalls => {
       const bytes = exportBytes(content);
       if (plan === null) return failure('unknown-document');
       if (bytes === null) return failure('too-large');
-      return saveExport(plan.window, suggestedName, exportKinds[kind], async () => bytes);
+      return saveExport(plan, suggestedName, kind, async () => bytes);
     },
     exportPdf: async ({ suggestedName, paper, landscape }, windowId) => {
       const plan = windows.get(windowId);
       if (plan === null) return failure('unknown-document');
-      return saveExport(plan.window, suggestedName, { ending: 'pdf', label: 'PDF' }, () =>
+      return saveExport(plan, suggestedName, 'pdf', () =>
         plan.window.webContents.printToPDF({
           pageSize: paper,
           landscape,

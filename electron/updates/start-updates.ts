@@ -1,6 +1,7 @@
 import { app, dialog } from 'electron';
 import electronUpdater from 'electron-updater';
 import type { ProblemLog } from '../diagnostics/problem-log.ts';
+import { wordsFor } from '../text/language-of.ts';
 import { lookForUpdate } from './look-for-update.ts';
 import { checkedFeed } from './update-feed.ts';
 
@@ -8,12 +9,11 @@ import { checkedFeed } from './update-feed.ts';
 declare const UPDATE_FEED: string;
 
 const askToFetch = async (version: string): Promise<boolean> => {
+  const { buttons, ...question } = wordsFor(null).update(version);
   const { response } = await dialog.showMessageBox({
     type: 'question',
-    message: `Version ${version} of Cellwain is there.`,
-    detail:
-      'It is fetched now and installed when you close the program. Your plans stay as they are.',
-    buttons: ['Fetch it', 'Not now'],
+    ...question,
+    buttons: [...buttons],
     defaultId: 1,
     cancelId: 1,
   });

@@ -1,14 +1,14 @@
 import { app, dialog } from 'electron';
+import { wordsFor } from '../text/language-of.ts';
 import type { PlanWindow } from './plan-window.ts';
 
 /** The shell's own question, for a page that does not answer. Staying is the default. */
 const askInItsPlace = async (plan: PlanWindow): Promise<boolean> => {
+  const { buttons, ...question } = wordsFor(plan).hung;
   const { response } = await dialog.showMessageBox(plan.window, {
     type: 'warning',
-    message: 'This window does not answer.',
-    detail:
-      'Its plan has unsaved edits. A recovery copy is kept and will be offered at the next start.',
-    buttons: ['Close anyway', 'Keep open'],
+    ...question,
+    buttons: [...buttons],
     defaultId: 1,
     cancelId: 1,
   });

@@ -1,5 +1,6 @@
 import { dialog } from 'electron';
 import type { ProblemLog } from '../diagnostics/problem-log.ts';
+import { wordsFor } from '../text/language-of.ts';
 import { markLoading, type PlanWindow } from './plan-window.ts';
 
 /** A page that crashed is loaded once more, and finds its recovery copy; a second time the user is told. */
@@ -14,13 +15,8 @@ export const reloadAfterCrash = (plan: PlanWindow, log: ProblemLog): void => {
       webContents.reload();
       return;
     }
-    void dialog.showMessageBox(plan.window, {
-      type: 'error',
-      message: 'The window has failed twice.',
-      detail:
-        'Close it and open a new one. Edits up to the last seconds are kept as a recovery copy.',
-      buttons: ['OK'],
-    });
+    const { buttons, ...told } = wordsFor(plan).crashed;
+    void dialog.showMessageBox(plan.window, { type: 'error', ...told, buttons: [...buttons] });
   });
   plan.window.on('unresponsive', () => log.note('page', 'does not respond'));
   webContents.on('preload-error', (_event, _path, error) => log.note('preload', String(error)));

@@ -39,6 +39,9 @@ class App extends EventEmitter {
   getVersion() {
     return process.env.STANDIN_VERSION ?? '0.0.0';
   }
+  getLocale() {
+    return process.env.STANDIN_LOCALE ?? 'en-GB';
+  }
   getPath(name) {
     if (paths[name] === undefined) throw new Error(`No path ${name} in the stand-in`);
     return paths[name];
