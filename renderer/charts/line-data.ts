@@ -70,7 +70,11 @@ export function lineDatasets(
  * Points nearest to evenly spaced places, staggered by option so that markers of like lines do not cover each other. The
  * places are counted from zero, so that markers move with their line.
  */
-function markedPoints(points: readonly Point[], window: ChartWindow, index: number): Point[] {
+export function markedPoints(
+  points: readonly Point[],
+  window: ChartWindow,
+  index: number,
+): Point[] {
   const step = (window.to - window.from) / markerCount;
   const offset = step * (0.25 + (index % 4) * 0.2);
   let next = Math.ceil((window.from - offset) / step) * step + offset;

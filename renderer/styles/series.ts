@@ -8,7 +8,10 @@ export interface SeriesLook {
   readonly marker: MarkerShape;
 }
 
-const colours = 5;
+/** The colours of the light theme, for pictures that leave the program; the tokens of the style sheet are the same. */
+export const lightSeries = ['#0072b2', '#d55e00', '#009e73', '#cc79a7', '#000000'] as const;
+
+const colours = lightSeries.length;
 const dashes: readonly (readonly number[])[] = [[], [8, 4], [2, 3], [10, 3, 2, 3]];
 const markers: readonly MarkerShape[] = ['disc', 'square', 'triangle', 'diamond', 'cross'];
 

@@ -5,6 +5,7 @@ export interface ChartTexts {
   readonly copyCsv: string;
   readonly saveCsv: string;
   readonly savePng: string;
+  readonly saveSvg: string;
   readonly copied: string;
   readonly line: string;
 }
@@ -14,6 +15,7 @@ export const chartTexts = texts('charts', {
   copyCsv: 'Copy as CSV',
   saveCsv: 'Save as CSV…',
   savePng: 'Save as picture…',
+  saveSvg: 'Save as drawing (SVG)…',
   copied: 'Copied as CSV',
   line: 'line',
 });

@@ -31,9 +31,6 @@ export interface RunTexts {
   readonly zoomAll: string;
   readonly showTable: string;
   readonly showChart: string;
-  readonly copyCsv: string;
-  readonly saveCsv: string;
-  readonly savePng: string;
   readonly csvCopied: string;
   readonly moreCopies: string;
   readonly waiting: string;
@@ -142,9 +139,6 @@ export const runTexts = texts('run', {
   zoomAll: 'Show all',
   showTable: 'Show as table',
   showChart: 'Show as chart',
-  copyCsv: 'Copy as CSV',
-  saveCsv: 'Save as CSV…',
-  savePng: 'Save as picture…',
   csvCopied: 'The run is on the clipboard as CSV',
   moreCopies: 'Copy and save',
   waiting: 'The first run is being computed.',

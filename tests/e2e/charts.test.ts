@@ -108,7 +108,7 @@ test('reads every option at the cursor, zooms, pans and comes back, by keys', as
   await expect(out).toBeDisabled();
 });
 
-test('shows the run as a table and saves it as CSV with units and as a picture', async ({
+test('shows the run as a table and saves it as CSV with units, as a picture and as a drawing', async ({
   cart,
 }, info) => {
   await toRun(cart);
@@ -128,6 +128,15 @@ test('shows the run as a table and saves it as CSV with units and as a picture',
   const png = await save(/Save.*picture|PNG/, 'run.png');
   // The first eight bytes of every PNG file (ISO/IEC 15948, 5.2). [P]
   expect([...png.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  const svg = (await save(/SVG/, 'run.svg')).toString('utf8');
+  const words = await cart.evaluate((text) => {
+    const drawing = new DOMParser().parseFromString(text, 'image/svg+xml');
+    if (drawing.querySelector('parsererror') !== null) return null;
+    return [...drawing.querySelectorAll('text')].map((each) => each.textContent);
+  }, svg);
+  expect(words).toEqual(
+    expect.arrayContaining([expect.stringMatching(/^Two 12 V 18/), '↑ Bus voltage [V]']),
+  );
 });
 
 test('describes each chart in words for those who do not see it', async ({ cart }) => {

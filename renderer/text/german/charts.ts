@@ -5,6 +5,7 @@ export const charts: ChartTexts = {
   copyCsv: 'Als CSV kopieren',
   saveCsv: 'Als CSV sichern …',
   savePng: 'Als Bild sichern …',
+  saveSvg: 'Als Zeichnung sichern (SVG) …',
   copied: 'Als CSV kopiert',
   line: 'Linie',
 };

@@ -6,7 +6,14 @@ export interface Stroke {
 }
 
 export type Mark =
-  | { readonly kind: 'path'; readonly d: string; readonly stroke?: Stroke; readonly fill?: string }
+  | {
+      readonly kind: 'path';
+      readonly d: string;
+      readonly stroke?: Stroke;
+      readonly fill?: string;
+      /** From 0 to 1; 1 where left out. */
+      readonly fillOpacity?: number;
+    }
   | {
       readonly kind: 'text';
       readonly x: number;

@@ -35,6 +35,7 @@ function markMarkup(mark: Mark): MarkupNode {
   return element('path', '', [], {
     d: mark.d,
     fill: mark.fill ?? 'none',
+    ...(mark.fillOpacity === undefined ? {} : { 'fill-opacity': String(mark.fillOpacity) }),
     ...(stroke === undefined
       ? {}
       : {
