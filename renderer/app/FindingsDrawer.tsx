@@ -8,15 +8,13 @@ import { useStudy } from '../state/shown-study.ts';
 import { appTexts } from '../text/app.ts';
 import { findingTexts } from '../text/findings.ts';
 import { useText } from '../text/use-text.ts';
-import { Fetched, fetchedPart } from './Fetched.tsx';
+import { fetched } from '../controls/Fetched.tsx';
 import { FindingCard } from './FindingCard.tsx';
 import type { Finding } from '#core/findings/finding.ts';
 import { joinFindings, type JoinedFinding } from '#core/findings/join-findings.ts';
 import './findings.css';
 
-const rulesDialog = fetchedPart(
-  async () => (await import('./dialogs/RulesDialog.tsx')).RulesDialog,
-);
+const RulesDialog = fetched(async () => (await import('./dialogs/RulesDialog.tsx')).RulesDialog);
 
 /** Every finding in full: what, what follows, what to do, where the rule comes from, and the way to the field. */
 export const FindingsDrawer = () => {
@@ -61,10 +59,7 @@ export const FindingsDrawer = () => {
         </Button>
         <p className="findings-care">{text.care}</p>
       </div>
-      <Fetched
-        part={rulesDialog}
-        props={{ isOpen: areRulesOpen, onClose: () => setRules(false) }}
-      />
+      <RulesDialog isOpen={areRulesOpen} onClose={() => setRules(false)} />
     </Drawer>
   );
 };

@@ -3,7 +3,7 @@ import { fieldReached, usePlace } from '../state/place-store.ts';
 import { appTexts } from '../text/app.ts';
 import { useText } from '../text/use-text.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
-import { Fetched } from './Fetched.tsx';
+import { Fetched } from '../controls/Fetched.tsx';
 import { findField } from './find-field.ts';
 import { ProblemBanner } from './ProblemBanner.tsx';
 import { places } from './places.ts';

@@ -14,7 +14,8 @@ import { useSettings } from '../state/settings-store.ts';
 import { sampleIn } from '../text/names.ts';
 import { startChargingStudies } from '../state/charging-store.ts';
 import { startCompareStudies } from '../state/compare-store.ts';
-import { startStudies } from '../state/study-store.ts';
+import { startFetchingAhead } from '../state/fetch-ahead.ts';
+import { startStudies, useStudyState } from '../state/study-store.ts';
 import { menuState } from './menu-state.ts';
 import { pageCommands } from './page-commands.ts';
 import { answerCommand, listenForShortcuts } from './shortcuts.ts';
@@ -27,6 +28,7 @@ export function connectHost(host: Host): void {
   startChargingStudies();
   startCompareStudies();
   startStudies();
+  fetchAheadLater();
   listenForShortcuts(host);
   host.onCommand(answerCommand);
   host.onOpenRequest((result) => {
@@ -37,6 +39,17 @@ export function connectHost(host: Host): void {
   void offerRecovery(false);
   keepHostInformed(host);
   keepRecoveryCopy(host);
+}
+
+/** A while after the first figures, so that the first chart is not kept waiting. */
+const quietMs = 1000;
+
+function fetchAheadLater(): void {
+  const stop = useStudyState.subscribe(({ study, problems, failure }) => {
+    if (study === null && problems.length === 0 && failure === null) return;
+    stop();
+    setTimeout(startFetchingAhead, quietMs);
+  });
 }
 
 /** An untouched sample is read in the language that is chosen; anything else stays as its writer wrote it. */

@@ -1,7 +1,7 @@
 import type { CommandId } from '#core/commands/command-table.ts';
 import type { IconName } from '../controls/icons.tsx';
 import type { PlaceTexts } from '../text/app.ts';
-import { fetchedPart, type FetchedPart } from './Fetched.tsx';
+import { fetchedPart, type FetchedPart } from '../controls/Fetched.tsx';
 
 /**
  * The places of the window, in the order of the job. To add one:
@@ -19,7 +19,7 @@ export interface Place {
   readonly id: keyof PlaceTexts;
   readonly command: CommandId;
   readonly icon: IconName;
-  /** Fetched when the place is first gone to. */
+  /** Fetched when the place is first gone to, or ahead of that in idle time. */
   readonly body: FetchedPart<object>;
   /** Patterns of the plan fields that stand there; the first place that matches is where a link leads. */
   readonly fields: readonly RegExp[];

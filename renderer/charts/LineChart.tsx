@@ -24,6 +24,8 @@ import {
 import { directLabels, paintedGround } from './direct-labels.ts';
 import { lineDatasets } from './line-data.ts';
 import { lineOptions } from './line-options.ts';
+import { eventDatasets, levelDatasets } from './mark-data.ts';
+import { useGestures } from './use-gestures.ts';
 import type { Point } from './thin-series.ts';
 import './chart.css';
 
@@ -82,14 +84,17 @@ export const LineChart = (props: LineChartProps) => {
       datasets: [
         ...lineDatasets(series, window, colours, bucketCount),
         ...bandDatasets(bands, colours),
+        ...levelDatasets(levels, window, colours),
+        ...eventDatasets(events, window, colours),
       ],
     }),
-    [series, bands, window, colours],
+    [series, bands, levels, events, window, colours],
   );
   const options = useMemo(
-    () => lineOptions({ xAxis, yAxis, levels, events, window, whole, colours, language, onWindow }),
-    [xAxis, yAxis, levels, events, window, whole, colours, language, onWindow],
+    () => lineOptions({ xAxis, yAxis, window, whole, colours, language, onWindow }),
+    [xAxis, yAxis, window, whole, colours, language, onWindow],
   );
+  useGestures(chart);
   const xOf = (pixel: number): number | null => {
     const now = chart.current?.chartArea;
     if (now === undefined || pixel < now.left || pixel > now.right) return null;
@@ -157,9 +162,10 @@ export const LineChart = (props: LineChartProps) => {
       {props.ownCopies === true ? null : (
         <div className="chart-copies">
           <ChartCopies
-            title={props.title}
+            name={props.title}
             csv={() => lineCsv(text.line, xAxis, yAxis, series)}
             chart={() => chart.current}
+            lines={() => props}
           />
         </div>
       )}

@@ -3,12 +3,25 @@ import type { Chart, Plugin } from 'chart.js';
 /** What a dataset carries for its label at the end of the line. */
 export interface LabelledDataset {
   readonly directLabel?: string;
+  /** The same for a level: stands at its left end. */
+  readonly startLabel?: string;
 }
 
 const lineHeight = 15;
 
 /** Options may be functions of the context in general; here they are plain colours. */
 const colourOf = (option: unknown): string => (typeof option === 'string' ? option : '');
+
+/** Writes a word with the ground around it, so that lines below it do not strike it through. */
+function write(chart: Chart<'line'>, text: string, x: number, y: number, colour: unknown): void {
+  const { ctx } = chart;
+  ctx.lineWidth = 4;
+  ctx.lineJoin = 'round';
+  ctx.strokeStyle = colourOf(chart.options.backgroundColor);
+  ctx.strokeText(text, x, y);
+  ctx.fillStyle = colourOf(colour);
+  ctx.fillText(text, x, y);
+}
 
 /** Writes the name of each line at its last point inside the chart, moved apart where they would touch. */
 export const directLabels: Plugin<'line'> = {
@@ -24,9 +37,17 @@ export const directLabels: Plugin<'line'> = {
         return [{ text, x: last.x, y: last.y }];
       })
       .toSorted((one, other) => one.y - other.y);
+    const family = chart.options.font?.family ?? 'sans-serif';
     ctx.save();
-    ctx.font = `600 12px ${chart.options.font?.family ?? 'sans-serif'}`;
     ctx.textBaseline = 'middle';
+    ctx.font = `11px ${family}`;
+    chart.data.datasets.forEach((dataset, index) => {
+      const { startLabel } = dataset as LabelledDataset;
+      const y = chart.getDatasetMeta(index).data[0]?.y;
+      if (startLabel === undefined || y === undefined) return;
+      write(chart, startLabel, chartArea.left + 4, y - 9, dataset.borderColor);
+    });
+    ctx.font = `600 12px ${family}`;
     const placed: { left: number; right: number; y: number }[] = [];
     for (const label of labels) {
       const width = ctx.measureText(label.text).width;
@@ -40,12 +61,7 @@ export const directLabels: Plugin<'line'> = {
         if (touches && Math.abs(other.y - y) < lineHeight) y = other.y + lineHeight;
       }
       placed.push({ left, right: left + width, y });
-      ctx.lineWidth = 4;
-      ctx.lineJoin = 'round';
-      ctx.strokeStyle = colourOf(chart.options.backgroundColor);
-      ctx.strokeText(label.text, left, y);
-      ctx.fillStyle = colourOf(chart.options.color);
-      ctx.fillText(label.text, left, y);
+      write(chart, label.text, left, y, chart.options.color);
     }
     ctx.restore();
   },

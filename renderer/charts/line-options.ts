@@ -1,16 +1,12 @@
 import type { ChartOptions } from 'chart.js';
-import type { AnnotationOptions } from 'chartjs-plugin-annotation';
 import { formatFigure } from '../text/format.ts';
 import type { Language } from '#core/plan/language.ts';
-import type { ChartAxis, ChartEvent, ChartLevel, ChartWindow } from './chart-series.ts';
+import type { ChartAxis, ChartWindow } from './chart-series.ts';
 import type { ChartColours } from './chart-colours.ts';
-import { seriesLook } from '../styles/series.ts';
 
 interface LineOptionsInput {
   readonly xAxis: ChartAxis;
   readonly yAxis: ChartAxis;
-  readonly levels: readonly ChartLevel[];
-  readonly events: readonly ChartEvent[];
   readonly window: ChartWindow;
   readonly whole: ChartWindow;
   readonly colours: ChartColours;
@@ -62,7 +58,6 @@ export function lineOptions(input: LineOptionsInput): ChartOptions<'line'> {
     },
     plugins: {
       tooltip: { enabled: false },
-      annotation: { animations: {}, annotations: annotations(input) },
       zoom: {
         limits: { x: { min: whole.from, max: whole.to } },
         zoom: { mode: 'x', wheel: { enabled: true }, pinch: { enabled: true }, onZoom: report },
@@ -70,49 +65,4 @@ export function lineOptions(input: LineOptionsInput): ChartOptions<'line'> {
       },
     },
   };
-}
-
-function annotations({
-  levels,
-  events,
-  window,
-  colours,
-}: LineOptionsInput): Record<string, AnnotationOptions> {
-  const font = { family: colours.font, size: 11, weight: 'normal' as const };
-  const lines = levels.map((level): [string, AnnotationOptions] => [
-    level.id,
-    {
-      type: 'line',
-      yMin: level.y,
-      yMax: level.y,
-      borderColor: colours.inkSoft,
-      borderWidth: 1,
-      borderDash: [6, 4],
-      label: {
-        display: true,
-        content: level.label,
-        position: 'start',
-        yAdjust: -9,
-        backgroundColor: 'transparent',
-        color: colours.inkSoft,
-        font,
-        padding: 2,
-      },
-    },
-  ]);
-  const points = events
-    .filter(({ x }) => x >= window.from && x <= window.to)
-    .map((event): [string, AnnotationOptions] => [
-      event.id,
-      {
-        type: 'point',
-        xValue: event.x,
-        yValue: event.y,
-        radius: 6,
-        borderWidth: 2,
-        borderColor: colours.series(seriesLook(event.index).number),
-        backgroundColor: colours.sheet,
-      },
-    ]);
-  return Object.fromEntries([...lines, ...points]);
 }

@@ -11,8 +11,6 @@ import {
   ScatterController,
   Tooltip,
 } from 'chart.js';
-import annotation from 'chartjs-plugin-annotation';
-import zoomPlugin from 'chartjs-plugin-zoom';
 
 Chart.register(
   BarController,
@@ -25,6 +23,4 @@ Chart.register(
   PointElement,
   ScatterController,
   Tooltip,
-  annotation,
-  zoomPlugin,
 );

@@ -1,7 +1,10 @@
 import { whatIfTexts } from '../text/what-if.ts';
 import { useText } from '../text/use-text.ts';
+import { fetched } from './Fetched.tsx';
 import { Icon } from './icons.tsx';
-import { WhatIf, type WhatIfProps } from './WhatIf.tsx';
+import type { WhatIfProps } from './WhatIf.tsx';
+
+const WhatIf = fetched(async () => (await import('./WhatIf.tsx')).WhatIf);
 
 interface TryValuesProps extends Omit<WhatIfProps, 'onClose'> {
   readonly isOpen: boolean;

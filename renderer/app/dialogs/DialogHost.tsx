@@ -1,16 +1,19 @@
+import { fetched } from '../../controls/Fetched.tsx';
 import { useDocument } from '../../state/document-store.ts';
-import { Fetched, fetchedPart } from '../Fetched.tsx';
-import { AboutDialog } from './AboutDialog.tsx';
-import { ChangedOutsideDialog, UnsavedDialog } from './question-dialogs.tsx';
 import { CommandPalette } from './CommandPalette.tsx';
-import { FailureDialog } from './FailureDialog.tsx';
-import { NewPlanDialog } from './NewPlanDialog.tsx';
-import { RecoveryDialog } from './RecoveryDialog.tsx';
-import { SampleDialog } from './SampleDialog.tsx';
-import { ShortcutDialog } from './ShortcutDialog.tsx';
 
+const AboutDialog = fetched(async () => (await import('./AboutDialog.tsx')).AboutDialog);
+const ChangedOutsideDialog = fetched(
+  async () => (await import('./question-dialogs.tsx')).ChangedOutsideDialog,
+);
+const FailureDialog = fetched(async () => (await import('./FailureDialog.tsx')).FailureDialog);
 /** Brings every formula of the catalogue with it. */
-const formulaDialog = fetchedPart(async () => (await import('./FormulaDialog.tsx')).FormulaDialog);
+const FormulaDialog = fetched(async () => (await import('./FormulaDialog.tsx')).FormulaDialog);
+const NewPlanDialog = fetched(async () => (await import('./NewPlanDialog.tsx')).NewPlanDialog);
+const RecoveryDialog = fetched(async () => (await import('./RecoveryDialog.tsx')).RecoveryDialog);
+const SampleDialog = fetched(async () => (await import('./SampleDialog.tsx')).SampleDialog);
+const ShortcutDialog = fetched(async () => (await import('./ShortcutDialog.tsx')).ShortcutDialog);
+const UnsavedDialog = fetched(async () => (await import('./question-dialogs.tsx')).UnsavedDialog);
 
 /** The one dialog that stands open, if any. */
 export const DialogHost = () => {
@@ -27,6 +30,7 @@ export const DialogHost = () => {
     case 'recovery':
       return <RecoveryDialog copies={dialog.copies} />;
     case 'palette':
+      // Comes with the page: what is typed right behind its shortcut must not be lost.
       return <CommandPalette />;
     case 'shortcuts':
       return <ShortcutDialog />;
@@ -37,6 +41,6 @@ export const DialogHost = () => {
     case 'about':
       return <AboutDialog />;
     case 'formulas':
-      return <Fetched part={formulaDialog} props={{}} />;
+      return <FormulaDialog />;
   }
 };

@@ -3,11 +3,8 @@ import type { Chart } from 'chart.js';
 import type { Prediction } from '#core/bench/index.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
 import { zoomed, type ChartWindow } from '../../charts/chart-series.ts';
-import { chartPicture, exportAs } from '../../charts/export-chart.ts';
-import { theHost } from '../../state/document-store.ts';
 import { usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
-import { showToast } from '../../state/toast-store.ts';
 import { benchTexts } from '../../text/bench.ts';
 import { formatFigure } from '../../text/format.ts';
 import { runTexts } from '../../text/run.ts';
@@ -58,19 +55,6 @@ export const FitCharts = ({ replays, leftOut, rmsMv }: FitChartsProps) => {
     ? Math.hypot(...leftOut.map((entry) => entry.rmsMv)) / Math.sqrt(leftOut.length)
     : rmsMv;
   const fileName = `${planName} ${isTest ? 'prediction' : 'fit'}`;
-  const copyCsv = (): void => {
-    void theHost()
-      .copyText(fitCsv(shown))
-      .then((copied) => {
-        if (copied.ok) showToast(run.csvCopied);
-      });
-  };
-  const savePng = (): void => {
-    if (chart.current === null) return;
-    void chartPicture(chart.current).then((bytes) =>
-      bytes === null ? undefined : exportAs('png', fileName, bytes),
-    );
-  };
   const shared = {
     summary: text.summary(shown.length, `${formatFigure(misfitMv, language, 2)} mV`),
     howTo: text.howTo,
@@ -93,9 +77,11 @@ export const FitCharts = ({ replays, leftOut, rmsMv }: FitChartsProps) => {
             onAll={() => setAsked(null)}
             onTable={() => setIsTable(!isTable)}
             copies={{
-              copyCsv,
-              saveCsv: () => void exportAs('csv', fileName, fitCsv(shown)),
-              savePng,
+              name: fileName,
+              csv: () => fitCsv(shown),
+              copied: run.csvCopied,
+              chart: () => chart.current,
+              lines: () => ({ ...shared, title: text.voltsTitle, yAxis: voltAxis, series: volts }),
             }}
           />
         </div>

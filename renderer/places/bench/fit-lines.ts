@@ -1,4 +1,4 @@
-import Papa from 'papaparse';
+import type { CsvTable } from '../../charts/csv.ts';
 import type { Prediction } from '#core/bench/index.ts';
 import type { ChartSeries } from '../../charts/chart-series.ts';
 
@@ -47,11 +47,11 @@ export function residualLine(replay: Prediction, index: number): ChartSeries {
 }
 
 /** Log and model of all runs as CSV, full precision; the log ends where its column runs empty. */
-export function fitCsv(replays: readonly Prediction[]): string {
-  return Papa.unparse({
+export function fitCsv(replays: readonly Prediction[]): CsvTable {
+  return {
     fields: ['run', 'time [s]', 'logged voltage [V]', 'model voltage [V]'],
     data: replays.flatMap(({ run, timeS, measuredV, modelV }) =>
       Array.from(timeS, (time, row) => [run, time, measuredV[row] ?? '', modelV[row] ?? '']),
     ),
-  });
+  };
 }

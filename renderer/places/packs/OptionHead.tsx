@@ -16,8 +16,12 @@ import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';
 import type { Option } from '#core/plan/schema/option.ts';
 import { Button } from '../../controls/Button.tsx';
-import { DifferencesDialog } from './DifferencesDialog.tsx';
+import { fetched } from '../../controls/Fetched.tsx';
 import { Schematic } from './Schematic.tsx';
+
+const DifferencesDialog = fetched(
+  async () => (await import('./DifferencesDialog.tsx')).DifferencesDialog,
+);
 
 /** Head of an option's column: its mark, name, commands and the drawing of its blocks. */
 export const OptionHead = memo(function OptionHead({

@@ -1,10 +1,12 @@
 import { useState } from 'react';
 import type { Option } from '#core/plan/schema/option.ts';
 import { Button } from '../../controls/Button.tsx';
+import { fetched } from '../../controls/Fetched.tsx';
 import { ratingTexts } from '../../text/rating.ts';
 import { useText } from '../../text/use-text.ts';
 import { MatrixRow } from './MatrixRow.tsx';
-import { RatingDialog } from './RatingDialog.tsx';
+
+const RatingDialog = fetched(async () => (await import('./RatingDialog.tsx')).RatingDialog);
 
 interface CellProps {
   readonly option: Option;

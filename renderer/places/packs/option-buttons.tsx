@@ -1,8 +1,8 @@
-import { SearchDialog } from './search/SearchDialog.tsx';
 import { searchTexts } from '../../text/search.ts';
 import { useState } from 'react';
 import { newOption, newPack } from '#core/plan/defaults.ts';
 import { Button } from '../../controls/Button.tsx';
+import { fetched } from '../../controls/Fetched.tsx';
 import { Menu } from '../../controls/Menu.tsx';
 import { addOption, optionLimit } from '../../state/option-actions.ts';
 import { usePlan } from '../../state/plan-store.ts';
@@ -12,8 +12,12 @@ import { packsTexts } from '../../text/packs.ts';
 import { useText } from '../../text/use-text.ts';
 import { describeBlock } from '../parts/describe-part.ts';
 import { useBlockParts } from '../parts/part-lists.ts';
-import { OwnPartsDialog } from '../parts/OwnPartsDialog.tsx';
 import { PartPicker } from '../parts/PartPicker.tsx';
+
+const OwnPartsDialog = fetched(
+  async () => (await import('../parts/OwnPartsDialog.tsx')).OwnPartsDialog,
+);
+const SearchDialog = fetched(async () => (await import('./search/SearchDialog.tsx')).SearchDialog);
 
 /** Opens the list of own parts. */
 export const OwnParts = () => {

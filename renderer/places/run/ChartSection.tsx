@@ -1,16 +1,15 @@
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Chart } from 'chart.js';
 import { LineChart } from '../../charts/LineChart.tsx';
 import { zoomed, type ChartWindow } from '../../charts/chart-series.ts';
-import { chartPicture, exportAs } from '../../charts/export-chart.ts';
+import { savePng } from '../../charts/copy-entries.ts';
+import { saveCsv } from '../../charts/csv.ts';
 import { Choice } from '../../controls/ChoiceField.tsx';
 import { Section } from '../../controls/Section.tsx';
 import { Toggle } from '../../controls/Toggle.tsx';
 import { usePageCommand } from '../../app/page-commands.ts';
-import { theHost } from '../../state/document-store.ts';
 import { usePlan } from '../../state/plan-store.ts';
 import { useSettings } from '../../state/settings-store.ts';
-import { showToast } from '../../state/toast-store.ts';
 import { appTexts } from '../../text/app.ts';
 import { formatFigure, formatMinutes } from '../../text/format.ts';
 import { compareTexts } from '../../text/compare.ts';
@@ -46,31 +45,22 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
   const window = asked ?? whole;
   const isZoomed = window.from > whole.from || window.to < whole.to;
 
-  const saveCsv = useCallback(
-    () => void exportAs('csv', `${planName} run`, runCsv(study)),
+  const saveSeries = useCallback(
+    () => void saveCsv(`${planName} run`, runCsv(study)),
     [planName, study],
   );
-  const savePng = useCallback(() => {
-    if (chart.current === null) return;
-    void chartPicture(chart.current).then((bytes) =>
-      bytes === null ? undefined : exportAs('png', `${planName} run`, bytes),
-    );
-  }, [planName]);
+  const saveChart = useCallback(
+    () => void savePng({ name: `${planName} run`, chart: () => chart.current }),
+    [planName],
+  );
   const first = study.options[0]?.id ?? null;
   const toggleBlocks = useCallback(
     () => setBlocksOf((old) => (old === null ? first : null)),
     [first],
   );
-  usePageCommand('export.series', saveCsv);
-  usePageCommand('export.chart', savePng);
+  usePageCommand('export.series', saveSeries);
+  usePageCommand('export.chart', saveChart);
   usePageCommand('view.blocks', toggleBlocks);
-  const copyCsv = useCallback((): void => {
-    void theHost()
-      .copyText(runCsv(study))
-      .then((copied) => {
-        if (copied.ok) showToast(text.csvCopied);
-      });
-  }, [study, text]);
   const summary = useMemo(
     () =>
       text.summary(
@@ -87,6 +77,21 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
       ),
     [study, text, app, language],
   );
+  const picture = {
+    title: `${text.chartTitle}: ${text.axis[quantity]}`,
+    summary,
+    xAxis: lines.xAxis,
+    yAxis: lines.yAxis,
+    series: lines.series,
+    bands: bands.bands,
+    levels: lines.levels,
+    events: lines.events,
+    window,
+  };
+  const shown = useRef(picture);
+  useEffect(() => {
+    shown.current = picture;
+  });
   // A pan draws the chart anew in every frame; what stands around it stays as it is.
   const tools = useMemo(
     () => (
@@ -96,10 +101,16 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
         onZoom={(factor) => setAsked((old) => zoomed(old ?? whole, whole, factor))}
         onAll={() => setAsked(null)}
         onTable={() => setIsTable(!isTable)}
-        copies={{ copyCsv, saveCsv, savePng }}
+        copies={{
+          name: `${planName} run`,
+          csv: () => runCsv(study),
+          copied: text.csvCopied,
+          chart: () => chart.current,
+          lines: () => shown.current,
+        }}
       />
     ),
-    [isZoomed, isTable, whole, copyCsv, saveCsv, savePng],
+    [isZoomed, isTable, whole, planName, study, text],
   );
   const { isOffered, isOn, setOn } = bands;
   const choices = useMemo(
@@ -139,16 +150,8 @@ export const ChartSection = ({ study }: { readonly study: PlanStudy }) => {
         <RunTable caption={`${text.axis[quantity]}, ${unit}`} series={main} whole={whole} />
       ) : (
         <LineChart
-          title={`${text.chartTitle}: ${text.axis[quantity]}`}
-          summary={summary}
+          {...picture}
           howTo={text.howTo}
-          xAxis={lines.xAxis}
-          yAxis={lines.yAxis}
-          series={lines.series}
-          bands={bands.bands}
-          levels={lines.levels}
-          events={lines.events}
-          window={window}
           whole={whole}
           onWindow={setAsked}
           cursor={cursor}

@@ -1,5 +1,7 @@
+import { copyEntries, type ChartCopy } from '../../charts/copy-entries.ts';
 import { IconButton } from '../../controls/Button.tsx';
 import { Menu } from '../../controls/Menu.tsx';
+import { useSettings } from '../../state/settings-store.ts';
 import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 
@@ -9,11 +11,7 @@ interface ChartToolsProps {
   readonly onZoom: (factor: number) => void;
   readonly onAll: () => void;
   readonly onTable: () => void;
-  readonly copies: {
-    readonly copyCsv: () => void;
-    readonly saveCsv: () => void;
-    readonly savePng: () => void;
-  };
+  readonly copies: ChartCopy;
 }
 
 /** Zoom, table and copies of the chart as buttons: nothing needs wheel or drag. */
@@ -26,6 +24,7 @@ export const ChartTools = ({
   copies,
 }: ChartToolsProps) => {
   const text = useText(runTexts);
+  const language = useSettings((state) => state.language);
   return (
     <>
       <IconButton
@@ -51,16 +50,7 @@ export const ChartTools = ({
         label={isTable ? text.showChart : text.showTable}
         onPress={onTable}
       />
-      <Menu
-        label={text.moreCopies}
-        groups={[
-          [
-            { id: 'copy', label: text.copyCsv, run: copies.copyCsv },
-            { id: 'csv', label: text.saveCsv, run: copies.saveCsv },
-            { id: 'png', label: text.savePng, isDisabled: isTable, run: copies.savePng },
-          ],
-        ]}
-      >
+      <Menu label={text.moreCopies} groups={[copyEntries({ ...copies, isTable }, language)]}>
         <IconButton icon="copy" label={text.moreCopies} />
       </Menu>
     </>

@@ -43,7 +43,7 @@ export const LedgerSection = ({ study }: { readonly study: PlanStudy }) => {
       lead={text.ledgerLead}
       actions={
         <ChartCopies
-          title={text.ledgerTitle}
+          name={text.ledgerTitle}
           csv={() => ledgerCsv(study, text)}
           chart={() => drawn.current}
         />

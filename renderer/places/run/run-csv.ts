@@ -1,8 +1,8 @@
-import Papa from 'papaparse';
+import type { CsvTable } from '../../charts/csv.ts';
 import type { PlanStudy } from '#core/study/study.ts';
 
 /** The runs of all options as CSV, one row a time step, units in the heads, full precision. */
-export function runCsv(study: PlanStudy): string {
+export function runCsv(study: PlanStudy): CsvTable {
   const rows: (string | number)[][] = [];
   for (const { name, run } of study.options) {
     const { series } = run;
@@ -20,7 +20,7 @@ export function runCsv(study: PlanStudy): string {
       ]);
     });
   }
-  return Papa.unparse({
+  return {
     fields: [
       'option',
       'time [s]',
@@ -32,5 +32,5 @@ export function runCsv(study: PlanStudy): string {
       'charge left [%]',
     ],
     data: rows,
-  });
+  };
 }

@@ -1,5 +1,6 @@
 import { IconButton } from '../../controls/Button.tsx';
 import { Menu } from '../../controls/Menu.tsx';
+import { saveCsv, type CsvTable } from '../../charts/csv.ts';
 import { exportAs } from '../../charts/export-chart.ts';
 import { usePlan } from '../../state/plan-store.ts';
 import { wiringTexts } from '../../text/wiring.ts';
@@ -9,7 +10,7 @@ interface SaveMenuProps {
   /** What is saved, for the name of the file and of the menu. */
   readonly name: string;
   readonly picture: () => string;
-  readonly table: () => string;
+  readonly table: () => CsvTable;
 }
 
 /** Saves what a section shows: the drawing as SVG, its table twin as CSV. */
@@ -23,7 +24,7 @@ export const SaveMenu = ({ name, picture, table }: SaveMenuProps) => {
       groups={[
         [
           { id: 'svg', label: text.picture, run: () => void exportAs('svg', file, picture()) },
-          { id: 'csv', label: text.table, run: () => void exportAs('csv', file, table()) },
+          { id: 'csv', label: text.table, run: () => void saveCsv(file, table()) },
         ],
       ]}
     >

@@ -1,12 +1,12 @@
-import Papa from 'papaparse';
+import type { CsvTable } from '../../charts/csv.ts';
 import { formatConductor, wiringStates, type WiringStudy } from '#core/wiring/index.ts';
 
 /** Every branch with its figures in every state as CSV: one row a branch, units in the heads, full precision. */
-export function branchCsv(wired: WiringStudy): string {
+export function branchCsv(wired: WiringStudy): CsvTable {
   const states = wiringStates.filter(
     (state) => state === 'short-circuit' || wired.states[state] !== null,
   );
-  return Papa.unparse({
+  return {
     fields: [
       'branch',
       'conductor',
@@ -28,5 +28,5 @@ export function branchCsv(wired: WiringStudy): string {
           : [at.currentA, state === 'short-circuit' ? '' : at.dropV];
       }),
     ]),
-  });
+  };
 }

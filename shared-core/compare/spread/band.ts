@@ -2,10 +2,7 @@ import type { RunResult } from '../../run/result.ts';
 import { fullRun } from '../scenario.ts';
 import { caseScenario } from './spread-plan.ts';
 import type { SampledOption } from './spread-plan.ts';
-
-/** What of a run is drawn with a band. */
-export const bandQuantities = ['bus', 'current', 'charge'] as const;
-export type BandQuantity = (typeof bandQuantities)[number];
+import { bandQuantities, type BandQuantity } from './band-quantities.ts';
 
 /** Times at which the cases are read: `pointCount` of them, from 0 to `untilMin`. */
 export interface BandGrid {

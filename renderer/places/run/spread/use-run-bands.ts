@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import type { ChartBand } from '../../../charts/chart-series.ts';
 import { useCompare, wantCompare } from '../../../state/compare-store.ts';
 import type { QuantityId } from '../../../text/run.ts';
-import { bandQuantities } from '#core/compare/spread/band.ts';
+import { bandQuantities } from '#core/compare/spread/band-quantities.ts';
 import type { PlanStudy } from '#core/study/study.ts';
 
 interface RunBands {
