@@ -41,14 +41,12 @@ export function connectHost(host: Host): void {
   keepRecoveryCopy(host);
 }
 
-/** A while after the first figures, so that the first chart is not kept waiting. */
-const quietMs = 1000;
-
+/** Behind the first figures, so that they are not kept waiting. */
 function fetchAheadLater(): void {
   const stop = useStudyState.subscribe(({ study, problems, failure }) => {
     if (study === null && problems.length === 0 && failure === null) return;
     stop();
-    setTimeout(startFetchingAhead, quietMs);
+    startFetchingAhead();
   });
 }
 

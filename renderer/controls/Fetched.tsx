@@ -7,7 +7,7 @@ import {
   type ReactNode,
 } from 'react';
 import { failureText } from '../state/failure-text.ts';
-import { fetchAhead } from '../state/fetch-ahead.ts';
+import { fetchAhead, fetchNow } from '../state/fetch-ahead.ts';
 import { showToast } from '../state/toast-store.ts';
 
 /** A part of the window whose code is fetched ahead in idle time, or when it is first shown. */
@@ -39,7 +39,7 @@ function useFetchedPart<Props>(
   useEffect(() => {
     if (part.loaded !== null) return undefined;
     let isWanted = true;
-    part.load().then(
+    fetchNow(part.load).then(
       () => isWanted && setCount((count) => count + 1),
       (error: unknown) => isWanted && onFailure(error),
     );

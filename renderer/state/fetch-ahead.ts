@@ -1,5 +1,8 @@
 type Load = () => Promise<unknown>;
 
+/** What has been fetched is then run and drawn; that long [ms] nothing else is begun. */
+const quietMs = 1000;
+
 const waiting: Load[] = [];
 let isFetching = false;
 
@@ -15,16 +18,28 @@ export function fetchAhead(load: Load): void {
   if (isFetching) fetchNext();
 }
 
-/** Begins to fetch ahead: called when everything that is on screen is there. */
+/** Begins to fetch ahead, a while after everything that is on screen is there. */
 export function startFetchingAhead(): void {
-  if (isFetching) return;
   isFetching = true;
-  fetchNext();
+  setTimeout(fetchNext, quietMs);
+}
+
+let shown = 0;
+
+/** Fetches what is to be on screen now; nothing is fetched ahead meanwhile. */
+export async function fetchNow<T>(load: () => Promise<T>): Promise<T> {
+  shown += 1;
+  try {
+    return await load();
+  } finally {
+    shown -= 1;
+    if (isFetching) setTimeout(fetchNext, quietMs);
+  }
 }
 
 let isBusy = false;
 function fetchNext(): void {
-  if (isBusy) return;
+  if (isBusy || shown > 0) return;
   const load = waiting.shift();
   if (load === undefined) return;
   isBusy = true;

@@ -1,12 +1,14 @@
+import { useEffect, useState } from 'react';
 import { fetched } from '../../controls/Fetched.tsx';
 import { EmptyState } from '../../controls/Section.tsx';
+import { afterPaint } from '../../state/after-paint.ts';
 import { useIsStale, useStudy } from '../../state/shown-study.ts';
 import { runTexts } from '../../text/run.ts';
 import { useText } from '../../text/use-text.ts';
 import { ChartSection } from './ChartSection.tsx';
 import './run.css';
 
-/** The chart is there before what stands below it. */
+/** Comes behind the chart. */
 const RunDetails = fetched(async () => (await import('./RunDetails.tsx')).RunDetails);
 
 /** The runs of all options: discharge, how they end, what accessories cost, where the energy goes, why less than the label. */
@@ -14,6 +16,9 @@ export const RunPlace = () => {
   const text = useText(runTexts);
   const { study } = useStudy();
   const stale = useIsStale();
+  const hasChart = study !== null;
+  const [hasDetails, setDetails] = useState(false);
+  useEffect(() => (hasChart ? afterPaint(() => setDetails(true)) : undefined), [hasChart]);
   if (study === null) {
     return (
       <EmptyState icon="run" title={text.chartTitle}>
@@ -24,7 +29,7 @@ export const RunPlace = () => {
   return (
     <div className="place-body" data-stale={stale}>
       <ChartSection study={study} />
-      <RunDetails study={study} />
+      {hasDetails ? <RunDetails study={study} /> : null}
     </div>
   );
 };
