@@ -33,6 +33,12 @@ const passedOver = [
   ['wiring/ampacity.ts', /bundled = 1/, 'a count of wires'],
   ['wiring/flexible-conductors.ts', /< 1e-6/, 'a tolerance for finding a row'],
   ['charge/linear-charge.ts', /1e-12/, 'a tolerance for rounding', '1e-12'],
+  ['voltage/charge-from-rest-voltage.ts', /1e-9/, 'a tolerance for rounding', '1e-9'],
+  [
+    'voltage/charge-from-rest-voltage.ts',
+    /findRoot/,
+    'an end of the search, where the curve is level',
+  ],
   ['rate/peukert-exponent.ts', /1e-9/, 'a tolerance for rounding'],
   ['rate/two-well-lifetime.ts', /1e-14/, 'a tolerance of the root search'],
   ['rate/two-well-fit.ts', /leastShare =|slowestPerH =|fastestPerH =/, 'a bound of the search'],

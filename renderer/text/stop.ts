@@ -85,7 +85,7 @@ export const stopTexts = texts('stop', {
     descent: 'Long descent: continuous power',
   },
   ratingSource:
-    'Overload of metal-element power resistors 5 × rated for 5 s: MIL-PRF-49465. Half the rating on average: common practice, no source.',
+    'Overload of metal-element power resistors 5 × rated for 5 s: MIL-PRF-49465, from memory. Half the rating on average: common practice, no source.',
   ratingValidity: "More overload only where the part's own sheet says so.",
   stops: 'Stops an hour',
   heatValidity:

@@ -45,7 +45,7 @@ const averageShare = 0.5;
  * @param decelerationMps2 wished, above 0
  * @param stopsPerHour 0 or more
  * @param down the steepest slope driven down; null where there is none
- * Source: motor and motion equations (derived); overload MIL-PRF-49465; IEC 60063 for the series.
+ * Source: motor and motion equations (derived); overload as in MIL-PRF-49465, from memory; IEC 60063 for the series.
  */
 export function sizeBrakeResistor(
   train: DriveTrain,

@@ -27,7 +27,7 @@ const pulseS = 5;
  * @param stopJ energy in the resistor per stop [J]
  * @param stopsPerHour 0 or more
  * @returns null where the rated power is not known
- * Source: one-node heat balance (derived); 5 s overload MIL-PRF-49465.
+ * Source: one-node heat balance (derived); 5 s overload as in MIL-PRF-49465, from memory.
  */
 export function resistorHeat(
   resistor: BrakeResistor,

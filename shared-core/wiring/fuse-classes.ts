@@ -25,7 +25,7 @@ export interface FuseClassData {
 /**
  * Time-current gates by class. Blade: ISO 8820-3, bolt-down: ISO 8820-5, high-breaking: UL 248-15, glass: UL 248-14,
  * breakers: SAE J553; all from memory, to be replaced by the sheet of the part used. Rated voltages and breaking
- * capacities: common practice, except 1000 A at 32 and 58 V of blade fuses (published).
+ * capacities: common practice; 1000 A at 32 and 58 V of blade fuses: from memory of makers' sheets.
  */
 export const fuseClasses: Readonly<Record<FuseClass, FuseClassData>> = {
   blade: {

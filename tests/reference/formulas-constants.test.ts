@@ -4,15 +4,17 @@ import { roadForce } from '#core/formulas/drive/road-force.ts';
 import { evaluateFormula } from '#core/formulas/index.ts';
 import type { FormulaArguments } from '#core/formulas/index.ts';
 import { ampacityA, bundleFactor } from '#core/formulas/wiring/ampacity.ts';
+import { restVoltagePerCellV } from '#core/formulas/voltage/open-circuit-voltage.ts';
 import { bladeFuseBreaking } from '#core/formulas/wiring/blade-fuse-gates.ts';
 import { evaluate, valueOf } from '../support/evaluate.ts';
 
-/** The first step of a working. */
-const firstStep = (id: string, inputs: FormulaArguments): number => {
+/** The steps of a working. */
+const stepsOf = (id: string, inputs: FormulaArguments): readonly number[] => {
   const result = evaluateFormula(id, inputs);
   if (!result.ok) throw new Error(`${id}: ${result.field} ${result.problem}`);
-  return Number(result.steps[0]?.value);
+  return result.steps.map(({ value }) => Number(value));
 };
+const firstStep = (id: string, inputs: FormulaArguments): number => stepsOf(id, inputs)[0]!;
 
 describe('steps of a working', () => {
   // [R] by hand from the equation each working shows.
@@ -26,6 +28,23 @@ describe('steps of a working', () => {
   it('of a precharge name R C: 12 Ω and 1000 µF are 12 ms', () => {
     const inputs = { busVoltageV: 24, capacitanceUf: 1000, inrushA: 2 };
     expect(firstStep('precharge', inputs)).toBeCloseTo(0.012, 12);
+  });
+  it('of a converter name k I and R I²: 0.1 V and 0.04 Ω at 3 A are 0.3 W and 0.36 W', () => {
+    const inputs = { inputV: 24, outputV: 5, outputA: 3, idleW: 0.05, dropV: 0.1 };
+    const steps = stepsOf('converter-loss', { ...inputs, resistanceOhm: 0.04 });
+    expect(steps[0]).toBeCloseTo(15, 12);
+    expect(steps[1]).toBeCloseTo(0.3, 12);
+    expect(steps[2]).toBeCloseTo(0.36, 12);
+  });
+  it('of a standby name 0.48 A·h a day for 20 mA, and 6 A·h for half of 12', () => {
+    const steps = stepsOf('standby-days', { capacityAh: 12, idleMa: 20, usablePercent: 50 });
+    expect(steps[0]).toBeCloseTo(0.48, 12);
+    expect(steps[1]).toBeCloseTo(6, 12);
+  });
+  it('of an NMC cell name both electrodes, whose difference is the cell', () => {
+    const half = { chargePercent: 50 };
+    const [positiveV, negativeV] = stepsOf('nmc-half-cells', half);
+    expect(positiveV! - negativeV!).toBeCloseTo(valueOf('nmc-half-cells', 'cellV', half), 12);
   });
 });
 
@@ -45,7 +64,7 @@ describe('constants of the wiring', () => {
     const wire = { nominalMm2: '1', lengthM: 200 };
     expect(valueOf('flexible-conductor-resistance', 'resistanceOhm', wire)).toBeCloseTo(3.9, 12);
   });
-  // ISO 8820-3 [M]: holds at 1.1 times; nothing is said up to 1.35 times. Makers' sheets: 1 kA at 32 and 58 V [P].
+  // ISO 8820-3 from memory: holds at 1.1 times; nothing is said up to 1.35 times. 1 kA at 32 and 58 V: from memory.
   it('leave a blade fuse undecided at 1.15 times its rating and let it break 1 kA at 32 and 58 V', () => {
     expect(evaluate('blade-fuse-time', { ratingA: 20, currentA: 23 })['opening']).toBe('between');
     expect(bladeFuseBreaking).toEqual({ currentA: 1000, voltagesV: [32, 58] });
@@ -99,7 +118,7 @@ describe('constants of the drive', () => {
     const inputs = { busVoltageV: 24, duty: 0.5, motorA: 20, switchOhm: 0.006, idleW: 2.4 };
     expect(valueOf('controller-current', 'lossW', inputs)).toBeCloseTo(4.8, 12);
   });
-  // Sheets of metal-element power resistors [P].
+  // Metal-element power resistors: from memory.
   it('bear five times the rated power of a resistor for five seconds', () => {
     expect(resistorOverload).toEqual({ timesRated: 5, timeS: 5 });
   });
@@ -125,6 +144,53 @@ describe('constants of the drive', () => {
   it('show 1.963 m/s as 7.0686 km/h', () => {
     const inputs = { motorRpm: 3000, gearRatio: 20, wheelDiameterM: 0.25 };
     expect(valueOf('wheel-speed', 'speedKmPerH', inputs)).toBeCloseTo(7.068583, 6);
+  });
+});
+
+describe('constants of a block', () => {
+  // Makers' curves, from memory; 1200 (40/30)^(ln(500/1200)/ln(50/30)) by hand [R].
+  it('last 733 cycles at 40 % depth, on the power law between 1200 at 30 % and 500 at 50 %', () => {
+    expect(valueOf('cycle-life', 'cycles', { depthPercent: 40 })).toBeCloseTo(732.92, 2);
+  });
+  // Makers' handbooks [P]: AGM 3, gel 2, flooded 6 to 12 % a month at 20 °C. The middle of flooded: common practice, no source.
+  it.each([
+    ['agm', 97, 97, 97],
+    ['gel', 98, 98, 98],
+    ['flooded', 94, 91, 88],
+  ] as const)('a month at 20 °C leaves %s %f, likely %f, at least %f %%', (...of) => {
+    const [chemistry, most, likely, least] = of;
+    const left = evaluate('self-discharge', { chemistry, days: 365.25 / 12, temperatureC: 20 });
+    expect(left['mostChargeLeftPercent']).toBeCloseTo(most, 9);
+    expect(left['chargeLeftPercent']).toBeCloseTo(likely, 9);
+    expect(left['leastChargeLeftPercent']).toBeCloseTo(least, 9);
+  });
+  // Rest voltages of LFP from memory: 3.20 and 3.22 V at 20 and 30 %, 3.35 and 3.40 V at 90 and 100 %.
+  it('refuse to tell the charge of LFP from 3.201 and 3.349 V, and tell it from 3.199 and 3.351 V', () => {
+    const read = (restVoltageV: number) =>
+      evaluateFormula('charge-from-rest-voltage', { chemistry: 'lfp', restVoltageV }).ok;
+    expect([3.199, 3.201, 3.349, 3.351].map(read)).toEqual([true, false, false, true]);
+  });
+  // Common practice, no source: 22 to 30, 14 to 20, 10 to 14 mΩ at 7, 12, 20 A·h; worn 2 to 5 times. Means by hand [R].
+  it('have the resistance of the trade, in the geometric middle the geometric mean', () => {
+    const at = (capacityAh: number) => {
+      const found = evaluate('lead-resistance-range', { capacityAh });
+      return [found['lowMilliohm'], found['highMilliohm']].map(Number);
+    };
+    const expectAt = (capacityAh: number, low: number, high: number) => {
+      expect(at(capacityAh)[0]).toBeCloseTo(low, 3);
+      expect(at(capacityAh)[1]).toBeCloseTo(high, 3);
+    };
+    expectAt(7, 22, 30);
+    expectAt(9.165151, 17.54993, 24.4949);
+    expectAt(15.491933, 11.83216, 16.7332);
+    expectAt(20, 10, 14);
+    const worn = evaluate('lead-resistance-range', { capacityAh: 20 });
+    expect(worn['wornLowMilliohm']).toBeCloseTo(20, 9);
+    expect(worn['wornHighMilliohm']).toBeCloseTo(70, 9);
+  });
+  // Chen et al. 2020 [P]: 4.2 V when full.
+  it('hold the voltage of a full NMC cell above full charge', () => {
+    expect(restVoltagePerCellV('nmc', 110)).toBeCloseTo(4.2, 3);
   });
 });
 

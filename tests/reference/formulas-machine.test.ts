@@ -125,7 +125,7 @@ describe('braking through a resistor', () => {
       valueOf('resistor-creep', 'creepMPerS', { ...brake, brakeOhm: 0, gradePercent: 1 }),
     ).toBeGreaterThan(0);
   });
-  // [P] MIL-PRF-49465: 5 times rated power for 5 s.
+  // From memory of MIL-PRF-49465: 5 times rated power for 5 s.
   it('may overload a power resistor five times for five seconds', () => {
     expect(evaluate('resistor-overload', { ratedW: 25, peakW: 125 })['within']).toBe('yes');
     expect(evaluate('resistor-overload', { ratedW: 25, peakW: 126 })['within']).toBe('no');

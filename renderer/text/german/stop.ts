@@ -42,7 +42,7 @@ export const stop: StopTexts = {
     descent: 'Lange Talfahrt: Dauerleistung',
   },
   ratingSource:
-    'Überlast von Leistungswiderständen mit Metallelement 5 × Nennleistung für 5 s: MIL-PRF-49465. Im Mittel halbe Nennleistung: übliche Praxis, ohne Quelle.',
+    'Überlast von Leistungswiderständen mit Metallelement 5 × Nennleistung für 5 s: MIL-PRF-49465, aus dem Gedächtnis. Im Mittel halbe Nennleistung: übliche Praxis, ohne Quelle.',
   ratingValidity: 'Mehr Überlast nur, wo das Datenblatt des Teils es sagt.',
   stops: 'Halte in der Stunde',
   heatValidity:

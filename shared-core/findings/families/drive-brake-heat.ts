@@ -20,7 +20,8 @@ const resistorRating: Rule = optionRule(
     id: 'BRK-3',
     severity: 'warn',
     sourceClass: 'handbook',
-    source: 'Short overload of metal-element power resistors: MIL-PRF-49465, 5 times rated for 5 s',
+    source:
+      'Short overload of metal-element power resistors: 5 times rated for 5 s, from memory of MIL-PRF-49465',
     about: {
       en: 'Brake resistor against one stop, repeated stops and the descent',
       de: 'Bremswiderstand gegen einen Halt, viele Halte und die Talfahrt',

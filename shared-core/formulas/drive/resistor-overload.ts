@@ -1,7 +1,10 @@
 import { defineFormula } from '../define-formula.ts';
 import { number } from '../input-spec.ts';
 
-/** Short overload that metal-element power resistors are tested with: times rated power, and for how long [s]. */
+/**
+ * Short overload that metal-element power resistors are tested with: times rated power, and for how long [s]. From
+ * memory of MIL-PRF-49465.
+ */
 export const resistorOverload = { timesRated: 5, timeS: 5 } as const;
 
 export const resistorOverloadFormula = defineFormula({
@@ -19,7 +22,10 @@ export const resistorOverloadFormula = defineFormula({
   },
   assumptions: 'Cold at the start, mounted as its sheet says.',
   validity: 'Metal-element power resistors; more only if the part’s sheet says so.',
-  source: { class: 'published', citation: 'MIL-PRF-49465, short-time overload' },
+  source: {
+    class: 'from-memory',
+    citation: 'MIL-PRF-49465, short-time overload; the part’s own sheet beats it',
+  },
   compute: ({ ratedW, peakW }) => {
     const allowedW = resistorOverload.timesRated * ratedW;
     return {

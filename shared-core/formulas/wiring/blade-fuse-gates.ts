@@ -14,6 +14,6 @@ export const bladeFuseGates = [
 /** Up to so many times the rating they hold for at least so long. From memory of ISO 8820-3. */
 export const bladeFuseHolds = { times: 1.1, atLeastS: 360_000 } as const;
 
-/** Continuous load against rating at 25 °C (published in makers' guides), and breaking capacity (published). */
+/** Continuous load against rating at 25 °C: makers' guides. Breaking capacity: from memory of makers' sheets. */
 export const bladeFuseContinuousShare = 0.75;
 export const bladeFuseBreaking = { currentA: 1000, voltagesV: [32, 58] } as const;
