@@ -12,7 +12,7 @@ import { evaluate, valueOf } from '../support/evaluate.ts';
 const stepsOf = (id: string, inputs: FormulaArguments): readonly number[] => {
   const result = evaluateFormula(id, inputs);
   if (!result.ok) throw new Error(`${id}: ${result.field} ${result.problem}`);
-  return result.steps.map(({ value }) => Number(value));
+  return result.steps.map(({ value }) => value);
 };
 const firstStep = (id: string, inputs: FormulaArguments): number => stepsOf(id, inputs)[0]!;
 
