@@ -1,5 +1,5 @@
 import { fieldRange } from '#core/plan/field-docs.ts';
-import { leastAbove } from '#core/plan/schema/field.ts';
+import { isAbove } from '#core/plan/schema/field.ts';
 import { convertShown } from '../text/shown-unit.ts';
 import { formatFigure } from '../text/format.ts';
 import type { Language } from '#core/plan/language.ts';
@@ -18,9 +18,7 @@ export const rangeOf = (path: string): QuantityRange => fieldRange(path) ?? open
 export const inRange = (value: number, { min, max, aboveMin }: QuantityRange): boolean =>
   (max === null || value <= max) &&
   (min === null ||
-    (aboveMin
-      ? value > min && (max === null || value - min >= leastAbove * (max - min))
-      : value >= min));
+    (aboveMin ? (max === null ? value > min : isAbove(value, min, max)) : value >= min));
 
 /** The range in the shown unit, as it is put into a sentence. */
 export function rangeWords(

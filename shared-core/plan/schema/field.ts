@@ -24,6 +24,10 @@ interface NumberFieldDocs extends FieldDocs {
  */
 export const leastAbove = 1e-15;
 
+/** Whether a value lies far enough above the excluded lower end of its range. */
+export const isAbove = (value: number, min: number, max: number): boolean =>
+  value > min && value - min >= leastAbove * (max - min);
+
 /** A finite number with its unit and range. Ranges are physical limits, not recommendations. */
 export function quantity(docs: NumberFieldDocs): z.ZodNumber {
   const { min, max, aboveMin, integer, ...meta } = docs;
@@ -32,7 +36,7 @@ export function quantity(docs: NumberFieldDocs): z.ZodNumber {
       ? z
           .number()
           .gt(min)
-          .refine((value) => value - min >= leastAbove * (max - min))
+          .refine((value) => isAbove(value, min, max))
       : z.number().min(min);
   schema = schema.max(max);
   if (integer === true) schema = schema.int();
