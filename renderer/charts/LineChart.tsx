@@ -11,16 +11,7 @@ import './register-charts.ts';
 import { areaReport, type DrawnArea } from './area-report.ts';
 import { bandDatasets } from './band-data.ts';
 import { chartColours } from './chart-colours.ts';
-import {
-  moved,
-  zoomed,
-  type ChartAxis,
-  type ChartBand,
-  type ChartEvent,
-  type ChartLevel,
-  type ChartSeries,
-  type ChartWindow,
-} from './chart-series.ts';
+import { moved, zoomed, type ChartWindow, type LinePicture } from './chart-series.ts';
 import { directLabels, paintedGround } from './direct-labels.ts';
 import { lineDatasets } from './line-data.ts';
 import { lineOptions } from './line-options.ts';
@@ -29,19 +20,9 @@ import { useGestures } from './use-gestures.ts';
 import type { Point } from './thin-series.ts';
 import './chart.css';
 
-export interface LineChartProps {
-  readonly title: string;
-  /** What a look at the chart tells, in words. */
-  readonly summary: string;
+export interface LineChartProps extends LinePicture {
   /** How to use the chart by keyboard. */
   readonly howTo: string;
-  readonly xAxis: ChartAxis;
-  readonly yAxis: ChartAxis;
-  readonly series: readonly ChartSeries[];
-  readonly bands?: readonly ChartBand[];
-  readonly levels?: readonly ChartLevel[];
-  readonly events?: readonly ChartEvent[];
-  readonly window: ChartWindow;
   readonly whole: ChartWindow;
   readonly onWindow: (window: ChartWindow) => void;
   readonly cursor: number | null;

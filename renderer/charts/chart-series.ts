@@ -46,6 +46,20 @@ export interface ChartWindow {
   readonly to: number;
 }
 
+/** What a line chart shows, on screen and as a drawing. */
+export interface LinePicture {
+  readonly title: string;
+  /** What a look at the chart tells, in words. */
+  readonly summary: string;
+  readonly xAxis: ChartAxis;
+  readonly yAxis: ChartAxis;
+  readonly series: readonly ChartSeries[];
+  readonly bands?: readonly ChartBand[];
+  readonly levels?: readonly ChartLevel[];
+  readonly events?: readonly ChartEvent[];
+  readonly window: ChartWindow;
+}
+
 /** Shortest stretch that can be shown, as a share of the whole. */
 const smallestShare = 0.002;
 

@@ -5,7 +5,7 @@ import type { Language } from '#core/plan/language.ts';
 import { chartTexts } from '../text/charts.ts';
 import { copyCsv, saveCsv, type CsvTable } from './csv.ts';
 import { chartPicture, exportAs } from './export-chart.ts';
-import type { LinePicture } from './line-svg.ts';
+import type { LinePicture } from './chart-series.ts';
 
 export interface ChartCopy {
   /** Suggested name of the files, without ending. */

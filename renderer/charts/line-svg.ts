@@ -4,31 +4,12 @@ import { niceTicks } from '#core/sheet/drawing/nice-ticks.ts';
 import type { Language } from '#core/plan/language.ts';
 import { lightSeries, seriesLook } from '../styles/series.ts';
 import { formatFigure } from '../text/format.ts';
-import type {
-  ChartAxis,
-  ChartBand,
-  ChartEvent,
-  ChartLevel,
-  ChartSeries,
-  ChartWindow,
-} from './chart-series.ts';
+import type { ChartWindow, LinePicture } from './chart-series.ts';
 import { markedPoints } from './line-data.ts';
 import { markerPath } from './marker-path.ts';
 import { svgKey } from './svg-key.ts';
+import { label, stroked } from './svg-marks.ts';
 import { thinSeries, valueAtX, type Point } from './thin-series.ts';
-
-/** What a line chart shows, for its picture as vectors. */
-export interface LinePicture {
-  readonly title: string;
-  readonly summary: string;
-  readonly xAxis: ChartAxis;
-  readonly yAxis: ChartAxis;
-  readonly series: readonly ChartSeries[];
-  readonly bands?: readonly ChartBand[];
-  readonly levels?: readonly ChartLevel[];
-  readonly events?: readonly ChartEvent[];
-  readonly window: ChartWindow;
-}
 
 const width = 960;
 const height = 540;
@@ -126,24 +107,3 @@ export function lineSvg(picture: LinePicture, language: Language): string {
   }
   return drawingSvg({ id: 'chart', title, summary, width, height, marks });
 }
-
-const stroked = (
-  d: string,
-  colour: string,
-  breadth: number,
-  dash: readonly number[] = [],
-): Mark => ({
-  kind: 'path',
-  d,
-  stroke: { colour, width: breadth, ...(dash.length === 0 ? {} : { dash: dash.join(' ') }) },
-});
-
-const label = (
-  x: number,
-  y: number,
-  text: string,
-  anchor: 'start' | 'middle' | 'end',
-  colour: string = ink.soft,
-  size = 12,
-  bold = false,
-): Mark => ({ kind: 'text', x, y, text, size, anchor, colour, bold });

@@ -2,6 +2,7 @@ import { ink, type Mark } from '#core/sheet/drawing/drawing.ts';
 import { seriesLook } from '../styles/series.ts';
 import type { ChartSeries } from './chart-series.ts';
 import { markerPath } from './marker-path.ts';
+import { label, stroked } from './svg-marks.ts';
 
 const sample = 34;
 const rowHeight = 20;
@@ -29,13 +30,9 @@ export function svgKey(
     }
     const colour = colourOf(index);
     marks.push(
-      {
-        kind: 'path',
-        d: `M${x} ${y - 4}h${sample}`,
-        stroke: { colour, width: 2, ...(dash.length === 0 ? {} : { dash: dash.join(' ') }) },
-      },
+      stroked(`M${x} ${y - 4}h${sample}`, colour, 2, dash),
       markerPath(marker, x + sample / 2, y - 4, colour),
-      { kind: 'text', x: x + sample + 8, y, text: name, size, anchor: 'start', colour: ink.dark },
+      label(x + sample + 8, y, name, 'start', ink.dark, size),
     );
     x += width;
   }

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { lineSvg, type LinePicture } from '#renderer/charts/line-svg.ts';
+import type { LinePicture } from '#renderer/charts/chart-series.ts';
+import { lineSvg } from '#renderer/charts/line-svg.ts';
 import { lightSeries } from '#renderer/styles/series.ts';
 
 const time = Float64Array.of(0, 10, 20, 40);
