@@ -11,7 +11,12 @@ const as = (value: number, unit: string, language: Language): string =>
   `${formatFigure(value, language)}${unit === '' ? '' : thinSpace + unit}`;
 
 /** Capacity over current: what the label seems to promise. */
-export function plainWorking(study: OptionStudy, index: number, language: Language): Working {
+export function plainWorking(
+  study: OptionStudy,
+  plainMin: number,
+  index: number,
+  language: Language,
+): Working {
   const text = workingTexts[language];
   const words = runTexts[language];
   return {
@@ -24,8 +29,8 @@ export function plainWorking(study: OptionStudy, index: number, language: Langua
       },
       { label: text.averageCurrent, value: as(study.run.averageCurrentA, 'A', language) },
     ],
-    exact: { value: study.plainMin, unit: 'min' },
-    result: { label: words.plain, value: formatMinutes(study.plainMin, language) },
+    exact: { value: plainMin, unit: 'min' },
+    result: { label: words.plain, value: formatMinutes(plainMin, language) },
     validity: words.plainValidity,
     source: words.plainSource,
   };
@@ -34,6 +39,7 @@ export function plainWorking(study: OptionStudy, index: number, language: Langua
 /** Peukert's law at the average current, from the catalogue. */
 export function peukertWorking(
   study: OptionStudy,
+  peukertMin: number,
   option: Option,
   index: number,
   language: Language,
@@ -67,8 +73,8 @@ export function peukertWorking(
           })),
         }
       : {}),
-    exact: { value: study.peukertMin, unit: 'min' },
-    result: { label: words.peukert, value: formatMinutes(study.peukertMin, language) },
+    exact: { value: peukertMin, unit: 'min' },
+    result: { label: words.peukert, value: formatMinutes(peukertMin, language) },
     validity: peukertTimeFormula.validity,
     source: peukertTimeFormula.source.citation,
   };

@@ -153,15 +153,15 @@ export function standbyWorking(study: OptionStudy, index: number, language: Lang
 }
 
 /** Share of the plain promise Ah / A that the run delivers. */
-export function promiseWorking(study: OptionStudy, language: Language): Working {
+export function promiseWorking(study: OptionStudy, plainMin: number, language: Language): Working {
   const text = figureWorkingTexts[language];
   const write = figureWriter(language);
-  const share = study.plainMin > 0 ? (100 * study.run.runTimeMin) / study.plainMin : 0;
+  const share = (100 * study.run.runTimeMin) / plainMin;
   return {
     formula: [text.share],
     inputs: [
       { label: workingTexts[language].runTime, value: write.minutes(study.run.runTimeMin) },
-      { label: text.plainTime, value: write.minutes(study.plainMin) },
+      { label: text.plainTime, value: write.minutes(plainMin) },
     ],
     exact: { value: share, unit: '%' },
     result: { label: runTexts[language].missing, value: write.as(share, '%') },

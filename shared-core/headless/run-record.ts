@@ -24,9 +24,6 @@ function optionRecord(study: OptionStudy): Record<string, unknown> {
     name,
     ...resultRecord(run),
     ...figures,
-    // Nothing drawn: neither quick figure exists.
-    plainMin: figures.plainMin > 0 ? figures.plainMin : null,
-    peukertMin: figures.peukertMin > 0 ? figures.peukertMin : null,
     peukertReasons: peukertReasons.map((reason) => ({
       ...reason,
       text: peukertReasonText(reason, 'en'),

@@ -45,7 +45,7 @@ export function runTable(options: readonly OptionStudy[]): string {
     options.map(({ name, run, peukertMin, accessoryCostMin, chargerMatch, massKg, price }) => [
       name,
       formatFixed(run.runTimeMin, 1, 'en'),
-      peukertMin > 0 ? formatFixed(peukertMin, 1, 'en') : '–',
+      peukertMin === null ? '–' : formatFixed(peukertMin, 1, 'en'),
       eventWords[run.endedBy],
       formatFixed(run.deliveredAh, 2, 'en'),
       formatFixed(run.deliveredWh, 0, 'en'),

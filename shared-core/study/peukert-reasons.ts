@@ -25,9 +25,9 @@ export function peukertReasons(
   option: Option,
   outing: Outing,
   run: RunResult,
-  peukertMin: number,
+  peukertMin: number | null,
 ): PeukertReason[] {
-  if (peukertMin <= 0 || run.problem !== null) return [];
+  if (peukertMin === null || peukertMin <= 0 || run.problem !== null) return [];
   const { pack } = option;
   const { block } = pack;
   if (run.endedBy === 'time-limit')

@@ -17,15 +17,26 @@ export function blockExponent(block: Block): number {
   return fit === null ? 1 : Math.max(1, fit.exponent);
 }
 
-/** Minutes by dividing the label's ampere-hours by the average current: what most people reckon. */
-export function plainMinutes(pack: Pack, averageCurrentA: number, startPercent: number): number {
-  if (averageCurrentA <= 0) return 0;
+/**
+ * Minutes by dividing the label's ampere-hours by the average current: what most people reckon. Null where nothing is
+ * drawn or nothing is in the pack.
+ */
+export function plainMinutes(
+  pack: Pack,
+  averageCurrentA: number,
+  startPercent: number,
+): number | null {
+  if (averageCurrentA <= 0 || startPercent <= 0) return null;
   return (60 * pack.parallelCount * pack.block.capacityAh * (startPercent / 100)) / averageCurrentA;
 }
 
-/** Peukert's quick figure at the average current [min], each string carrying its share. */
-export function peukertMinutes(pack: Pack, averageCurrentA: number, startPercent: number): number {
-  if (averageCurrentA <= 0) return 0;
+/** Peukert's quick figure at the average current [min], each string carrying its share; null as above. */
+export function peukertMinutes(
+  pack: Pack,
+  averageCurrentA: number,
+  startPercent: number,
+): number | null {
+  if (averageCurrentA <= 0 || startPercent <= 0) return null;
   const { block, parallelCount } = pack;
   const hours = peukertTimeH(
     block.capacityAh,

@@ -14,10 +14,10 @@ export interface OptionStudy {
   /** Minutes the accessories cost. */
   readonly accessoryCostMin: number;
   readonly accessoryCostPercent: number;
-  /** Rated capacity divided by average current: the naive promise [min]. */
-  readonly plainMin: number;
-  /** Peukert's quick figure at the average current [min]. */
-  readonly peukertMin: number;
+  /** Rated capacity divided by average current: the naive promise [min]; null where nothing is drawn. */
+  readonly plainMin: number | null;
+  /** Peukert's quick figure at the average current [min]; null where nothing is drawn. */
+  readonly peukertMin: number | null;
   /** The exponent it uses: as given, fitted to the rating points, or the chemistry's. */
   readonly peukertExponent: number;
   /** What Peukert's figure leaves out of this run. */

@@ -33,7 +33,7 @@ export const WhySection = ({ study }: { readonly study: PlanStudy }) => {
         rows={study.options.map((entry, index) => {
           const option = options.find(({ id }) => id === entry.id);
           const minutes = (value: number): string => formatMinutes(value, language);
-          const quick = (value: number): string => (value > 0 ? minutes(value) : '–');
+          const { plainMin, peukertMin } = entry;
           return {
             id: entry.id,
             cells: {
@@ -43,23 +43,28 @@ export const WhySection = ({ study }: { readonly study: PlanStudy }) => {
                   {entry.name}
                 </span>
               ),
-              plain: (
-                <Figure
-                  size="inline"
-                  label={text.plain}
-                  value={quick(entry.plainMin)}
-                  working={() => plainWorking(entry, index, language)}
-                />
-              ),
+              plain:
+                plainMin === null ? (
+                  '–'
+                ) : (
+                  <Figure
+                    size="inline"
+                    label={text.plain}
+                    value={minutes(plainMin)}
+                    working={() => plainWorking(entry, plainMin, index, language)}
+                  />
+                ),
               peukert:
-                option === undefined ? (
-                  quick(entry.peukertMin)
+                peukertMin === null ? (
+                  '–'
+                ) : option === undefined ? (
+                  minutes(peukertMin)
                 ) : (
                   <Figure
                     size="inline"
                     label={text.peukert}
-                    value={quick(entry.peukertMin)}
-                    working={() => peukertWorking(entry, option, index, language)}
+                    value={minutes(peukertMin)}
+                    working={() => peukertWorking(entry, peukertMin, option, index, language)}
                   />
                 ),
               run: (
@@ -71,15 +76,15 @@ export const WhySection = ({ study }: { readonly study: PlanStudy }) => {
                 />
               ),
               share:
-                entry.plainMin > 0 ? (
+                plainMin === null ? (
+                  '–'
+                ) : (
                   <Figure
                     size="inline"
                     label={`${text.missing}, ${entry.name}`}
-                    value={formatFigure((100 * entry.run.runTimeMin) / entry.plainMin, language, 2)}
-                    working={() => promiseWorking(entry, language)}
+                    value={formatFigure((100 * entry.run.runTimeMin) / plainMin, language, 2)}
+                    working={() => promiseWorking(entry, plainMin, language)}
                   />
-                ) : (
-                  '–'
                 ),
             },
           };

@@ -109,6 +109,7 @@ const naivePromise: Rule = optionRule(
     const { run, plainMin } = study;
     if (
       run.runTimeMin <= 0 ||
+      plainMin === null ||
       plainMin <= run.runTimeMin * (1 + plan.thresholds.promisePercent / 100)
     )
       return [];

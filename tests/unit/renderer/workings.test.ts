@@ -58,7 +58,7 @@ describe.each(['en', 'de'] as const)('the workings in %s', (language) => {
     ...ledgerParts.map((part) => [part, ledgerWorking(part, option, language)] as const),
     ['converter', converterWorking(option, language)],
     ['standby', standbyWorking(option, 0, language)],
-    ['promise', promiseWorking(option, language)],
+    ['promise', promiseWorking(option, option.plainMin ?? NaN, language)],
     ['speed', speedWorking(option, language, 'metric')],
     ...(charging.charge === null
       ? []

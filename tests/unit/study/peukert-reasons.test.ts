@@ -7,7 +7,7 @@ const plan = samplePlan('market-scooter');
 const weak = plan.options[0]!;
 const outing = plan.outings[0]!;
 const run = runOuting(weak, plan.machine, outing);
-const kinds = (change: Partial<typeof run>, peukertMin: number, of = weak, out = outing) =>
+const kinds = (change: Partial<typeof run>, peukertMin: number | null, of = weak, out = outing) =>
   peukertReasons(of, out, { ...run, ...change }, peukertMin).map(({ kind }) => kind);
 
 describe('why the run differs from the quick figure', () => {
@@ -33,6 +33,7 @@ describe('why the run differs from the quick figure', () => {
     const problem = { path: 'machine', problem: 'missing', remedy: 'fill in' };
     expect(kinds({ problem }, 60)).toEqual([]);
     expect(kinds({}, 0)).toEqual([]);
+    expect(kinds({}, null)).toEqual([]);
   });
 
   test('every reason is a sentence in both languages', () => {
