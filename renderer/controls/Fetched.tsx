@@ -36,8 +36,10 @@ function useFetchedPart<Props>(
   onFailure: (error: unknown) => void,
 ): ComponentType<Props> | null {
   const [, setCount] = useState(0);
+  const isThere = part.loaded !== null;
   useEffect(() => {
-    if (part.loaded !== null) return undefined;
+    // What comes by being fetched ahead between this rendering and here has to be rendered, too.
+    if (isThere) return undefined;
     let isWanted = true;
     fetchNow(part.load).then(
       () => isWanted && setCount((count) => count + 1),
@@ -46,7 +48,7 @@ function useFetchedPart<Props>(
     return () => {
       isWanted = false;
     };
-  }, [part, onFailure]);
+  }, [part, onFailure, isThere]);
   return part.loaded;
 }
 
