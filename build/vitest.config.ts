@@ -14,6 +14,8 @@ const project = (name: string, testTimeout = 30_000) => ({
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
+    // Left to itself it keeps one processor free, which on a machine of two is half of it.
+    maxWorkers: '100%',
     projects: [
       project('unit'),
       project('properties', 60_000),
