@@ -15,6 +15,12 @@ const figures = (page) =>
 /** Waits until what is worked out behind the figures stands too. */
 export const behind = async (page) => {
   await figures(page);
+  // It begins a quiet moment after the figures; until then the strip has dots for low and high.
+  await page.waitForFunction(
+    () => ![...document.querySelectorAll('.strip td')].some((cell) => cell.textContent === '…'),
+    undefined,
+    { timeout: 180_000 },
+  );
   await page.locator('.behind-running').waitFor({ state: 'detached', timeout: 180_000 });
 };
 
@@ -31,9 +37,20 @@ const goTo = async (page, place) => {
 const placeDone = {
   charging: (page) =>
     page.waitForFunction(() => document.querySelector('.charging[data-stale=false]') !== null),
+  run: async (page) => {
+    await page.locator('.run-pair').first().waitFor();
+    await behind(page);
+  },
   sheet: async (page) => {
     await behind(page);
-    await page.locator('.sheet-status').waitFor();
+    // Everything can be done with a sheet once low and high stand in it.
+    await page.waitForFunction(
+      () =>
+        document.querySelector('.sheet-actions button') !== null &&
+        document.querySelector('.sheet-actions button:disabled') === null,
+      undefined,
+      { timeout: 60_000 },
+    );
   },
 };
 
